@@ -117,13 +117,14 @@ public record Experience(List<HeardRegistration> usual, List<HeardRegistration> 
     }
 
     /**
-     * The last answer on a verse that was played and sung just so, in this service or an earlier one.
+     * The last answer on a verse that was heard and sung just so, in this service or an earlier one.
      *
+     * @param sound the organ
      * @param people present
      */
-    public Optional<HeardRegistration> lastHeard(Verse verse, int people) {
+    public Optional<HeardRegistration> lastHeard(OrganSound sound, Verse verse, int people) {
         for (int place = answers.size() - 1; place >= 0; place--) {
-            if (answers.get(place).isAlike(verse, people)) {
+            if (answers.get(place).isAlike(sound, verse, people)) {
                 return Optional.of(answers.get(place));
             }
         }

@@ -60,12 +60,12 @@ public final class FeedbackUpdate {
 
     /** The verse that was heard, alike to one before or another; empty where nothing leads. */
     private Optional<HeardVerse> verse(HeardRegistration heard) {
+        Verse verse = sound.heard(heard.verse());
         for (HeardVerse each : verses) {
-            if (each.isOf(heard)) {
+            if (each.isAlike(verse, heard.people())) {
                 return Optional.of(each);
             }
         }
-        Verse verse = heard.verse();
         Optional<ClearShare.RightBand> right = sound.rightBand(verse, heard.people());
         if (right.isEmpty()) {
             return Optional.empty();
@@ -73,7 +73,7 @@ public final class FeedbackUpdate {
         double[] gradient = new double[sound.parameters().count()];
         sound.gradient(verse, heard.people(), gradient);
         gradient[sound.parameters().taste()] = 1;
-        HeardVerse another = new HeardVerse(gradient, right.get());
+        HeardVerse another = new HeardVerse(verse, heard.people(), gradient, right.get());
         verses.add(another);
         return Optional.of(another);
     }
@@ -113,8 +113,7 @@ public final class FeedbackUpdate {
             for (HeardRegistration answer : verse.answers()) {
                 said.add(answer.heard());
             }
-            HeardRegistration first = verse.answers().get(0);
-            all = all.and(first.verse(), first.people(), said);
+            all = all.and(verse.verse(), verse.people(), said);
         }
         return all;
     }

@@ -17,6 +17,7 @@ import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.sound.FeltVerses;
+import versewind.sound.OrganSound;
 
 /**
  * A registration that the organist has heard with singers, and the judgement of it: one that is usually drawn, or one
@@ -115,9 +116,9 @@ public record HeardRegistration(
         return service + APART + (hymn.number().isBlank() ? hymn.title() : hymn.number()) + " " + verse.label();
     }
 
-    /** True if a verse is played and sung just as it was when this was heard; see {@link FeltVerses#areAlike}. */
-    boolean isAlike(Verse other, int otherPeople) {
-        return FeltVerses.areAlike(verse(), people, other, otherPeople);
+    /** True if a verse is heard and sung just as it was when this was heard; see {@link FeltVerses#areAlike}. */
+    boolean isAlike(OrganSound sound, Verse other, int otherPeople) {
+        return FeltVerses.areAlike(sound.heard(verse()), people, sound.heard(other), otherPeople);
     }
 
     /** A verse that is played and judged so. */

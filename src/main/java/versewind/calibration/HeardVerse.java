@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import versewind.plan.HeardAs;
+import versewind.plan.Verse;
 import versewind.sound.ClearShare;
+import versewind.sound.FeltVerses;
 import versewind.sound.NormalDistribution;
 
 /**
@@ -41,6 +43,8 @@ final class HeardVerse {
     private static final double NEVER = 1e-7;
     private static final double SLIPS = 0.02;
 
+    private final Verse verse;
+    private final int people;
     private final double[] gradient;
     private final ClearShare.RightBand right;
     private final List<HeardRegistration> answers = new ArrayList<>();
@@ -49,10 +53,14 @@ final class HeardVerse {
     /**
      * A verse without answers yet.
      *
+     * @param verse as it is heard
+     * @param people present
      * @param gradient derivative of the felt level by the parameters
      * @param right the levels in dB above the estimate at which the verse is right
      */
-    HeardVerse(double[] gradient, ClearShare.RightBand right) {
+    HeardVerse(Verse verse, int people, double[] gradient, ClearShare.RightBand right) {
+        this.verse = verse;
+        this.people = people;
         this.gradient = gradient;
         this.right = right;
         Arrays.fill(likelihood, 1);
@@ -73,9 +81,17 @@ final class HeardVerse {
         return answers;
     }
 
-    /** True if an answer was given on this very verse. */
-    boolean isOf(HeardRegistration answer) {
-        return answers.get(0).isAlike(answer.verse(), answer.people());
+    Verse verse() {
+        return verse;
+    }
+
+    int people() {
+        return people;
+    }
+
+    /** True if another verse is heard just so. */
+    boolean isAlike(Verse other, int otherPeople) {
+        return FeltVerses.areAlike(verse, people, other, otherPeople);
     }
 
     /** Probability of an answer at a felt level in dB above the estimate. */

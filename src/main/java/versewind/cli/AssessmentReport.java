@@ -199,7 +199,7 @@ record AssessmentReport(
                 of.verse().answer().map(answer -> answer.heard().word() + " (" + Page.people(answer.present()) + ")");
         return here.or(() -> open.organ()
                 .experience()
-                .lastHeard(of.verse(), plan().heading().people())
+                .lastHeard(sound, of.verse(), plan().heading().people())
                 .map(before -> before.heard().word() + " (" + before.name() + ")"));
     }
 

@@ -139,7 +139,7 @@ final class Explanation {
     private String tooLittle() {
         return switch (requirement.mode()) {
             case CONGREGATION ->
-                requirement.company().isSung() ? "less firmly than it should" : "softer than it could be";
+                requirement.company().isSung() ? "less firmly than the verse wants" : "softer than it could be";
             case SMALL_CHOIR, SOLO_VOICE -> "near to covering the words";
             case MELODY_SOLOED -> "the tune stands out only a little";
         };
@@ -148,7 +148,7 @@ final class Explanation {
     private String tooMuch() {
         return switch (requirement.mode()) {
             case CONGREGATION ->
-                requirement.company().isSung() ? "more strongly than it should" : "stronger than it need be";
+                requirement.company().isSung() ? "more strongly than the verse wants" : "stronger than it need be";
             case SMALL_CHOIR, SOLO_VOICE -> "well below the singing";
             case MELODY_SOLOED -> "the tune stands far out";
         };

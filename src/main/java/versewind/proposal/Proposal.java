@@ -37,6 +37,16 @@ public record Proposal(
                 .toList();
     }
 
+    /** By how much the organ, or the melody, has a greater share than with another for the same verse. */
+    double beyond(Proposal other) {
+        double more = promised.share().orElse(0) - other.promised.share().orElse(0);
+        return promised.kind() == Balance.Kind.VOICE ? -more : more;
+    }
+
+    Proposal unlike(String words) {
+        return new Proposal(registration, hands, promised, score, sound, why, words);
+    }
+
     /** The verse with it drawn. */
     public Verse on(Verse verse) {
         return verse.withRegistration(registration).withHands(hands);

@@ -150,15 +150,31 @@ public final class RegistrationProposer {
      */
     public record OfVerse(VersePlace place, List<Proposal> proposals) {
 
+        /** What is usual is about as strong as the best up to three steps of the order. An estimate. */
+        private static final double A_LEAP = 3 * Target.A_STEP;
+
         public OfVerse {
             proposals = List.copyOf(proposals);
         }
 
-        /** The same with what is usual before the others, where that is not among them. */
+        /**
+         * The same with what is usual, where that is not among them: before the others if it is about as strong as the
+         * best, else after them.
+         */
         public OfVerse after(Optional<Proposal> usual) {
-            Stream<Proposal> first = usual.stream().filter(each -> proposals.stream()
-                    .noneMatch(other -> other.registration().equals(each.registration())));
-            return new OfVerse(place, Stream.concat(first, proposals.stream()).toList());
+            boolean isNew = usual.isPresent()
+                    && proposals.stream().noneMatch(other -> other.registration()
+                            .equals(usual.get().registration()));
+            if (!isNew) {
+                return this;
+            }
+            double beyond = proposals.isEmpty() ? 0 : usual.get().beyond(proposals.get(0));
+            Proposal last = usual.get().unlike("stronger than this verse wants");
+            return new OfVerse(
+                    place,
+                    beyond <= A_LEAP
+                            ? Stream.concat(usual.stream(), proposals.stream()).toList()
+                            : Stream.concat(proposals.stream(), Stream.of(last)).toList());
         }
 
         /** Why there is none in a plan, in one sentence; empty where there is one. */

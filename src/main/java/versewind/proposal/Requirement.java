@@ -56,9 +56,18 @@ record Requirement(
 
     /** The same, for singers whom reeds would cover: only as full as a plain verse bears. */
     Requirement withoutReeds() {
-        Fullness fullest = Collections.min(List.of(most, Fullness.PLAIN));
-        Fullness fullEnough = Collections.min(List.of(least, fullest));
-        return new Requirement(mode, company, mood, fullEnough, fullest, locks, hands, boxes, target, wantsReeds, full);
+        return new Requirement(
+                mode,
+                company,
+                mood,
+                least,
+                Collections.min(List.of(most, Fullness.PLAIN)),
+                locks,
+                hands,
+                boxes,
+                target,
+                wantsReeds,
+                full);
     }
 
     /** Points against a step of the order. */

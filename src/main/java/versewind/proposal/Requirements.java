@@ -68,9 +68,9 @@ final class Requirements {
                 .orElse(full);
         boolean wantsReeds = verse(plan, place).isSung() && flues.isEmpty();
         Requirement requirement = alone.with(withinReach(plan, place, alone, most), wantsReeds, full);
-        return verse(plan, place).sungBy() == SungBy.DESCANT && flues.isPresent()
-                ? requirement.withoutReeds()
-                : requirement;
+        boolean isUnderDescant =
+                verse(plan, place).sungBy() == SungBy.DESCANT && alone.least().compareTo(Fullness.PLAIN) <= 0;
+        return isUnderDescant && flues.isPresent() ? requirement.withoutReeds() : requirement;
     }
 
     /** The share that is usual for those who sing, or will sing, in a verse. */

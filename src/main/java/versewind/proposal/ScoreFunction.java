@@ -34,7 +34,7 @@ final class ScoreFunction {
     private static final double LED_WELL = 0.4;
 
     private static final double WITHOUT_FOUR = 9;
-    private static final double WITHOUT_FOUR_GENTLY = 0.8;
+    private static final double WITHOUT_FOUR_GENTLY = 2.5;
     private static final double A_COLOUR = 0.15;
     private static final double A_KNOB = 0.03;
     private static final double BEHIND_SHUTTERS = 0.12;

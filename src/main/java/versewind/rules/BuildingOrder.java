@@ -134,24 +134,24 @@ final class BuildingOrder {
     }
 
     private void addMixtures() {
-        addMixturesOf(lead);
-        add(
-                BuildingStep.MIXTURES,
-                "mixtures and the pedal’s 4 ft",
-                hasMixture() ? choice.first(feet, StopClass.PEDAL_4) : IndexSet.EMPTY);
+        addMixturesOf(lead, choice.first(feet, StopClass.PEDAL_4));
         add(
                 BuildingStep.MIXTURES,
                 "mixtures and the pedal’s mixture",
                 hasMixture() ? choice.first(feet, StopClass.PEDAL_MIXTURE) : IndexSet.EMPTY);
-        coupled().forEach(this::addMixturesOf);
+        coupled().forEach(division -> addMixturesOf(division, IndexSet.EMPTY));
     }
 
     private boolean hasMixture() {
         return drawn.stream().anyMatch(stop -> organ.layer(stop) == StopClass.MIXTURE);
     }
 
-    /** Mixtures of a division that has 8 and 4 ft, the lowest first; single high ranks in their order. */
-    private void addMixturesOf(int division) {
+    /**
+     * Mixtures of a division that has 8 and 4 ft, the lowest first; single high ranks in their order.
+     *
+     * @param bass what the pedal adds to the first of them
+     */
+    private void addMixturesOf(int division, IndexSet bass) {
         if (!choice.isChorus(division)) {
             return;
         }
@@ -159,13 +159,15 @@ final class BuildingOrder {
                 .filter(stop -> !choice.never().contains(stop))
                 .toList();
         List<Integer> mixtures = ripieno.isEmpty() ? choice.ordered(division, StopClass.MIXTURE) : ripieno;
+        IndexSet below = bass;
         for (int mixture : mixtures) {
             add(
                     BuildingStep.MIXTURES,
                     ripieno.isEmpty()
                             ? choice.name(division) + " mixture"
                             : "ripieno to " + organ.stop(mixture).name(),
-                    IndexSet.of(mixture));
+                    below.plus(IndexSet.of(mixture)));
+            below = IndexSet.EMPTY;
         }
     }
 
@@ -193,7 +195,7 @@ final class BuildingOrder {
         coupled().forEach(division -> addReedsOf(division, BuildingStep.MAIN_REEDS));
     }
 
-    /** Reeds of 8 ft, then those of 16 and 4, and the pedal’s with them. */
+    /** The pedal’s heavy 16 ft, then reeds of 8 ft and the pedal’s with them, then those of 16 and 4. */
     private void addReedsOf(int division, BuildingStep step) {
         List<Integer> eights = choice.ordered(division, StopClass.REED_8);
         if (eights.isEmpty() || !choice.isChorus(division)) {
@@ -201,12 +203,11 @@ final class BuildingOrder {
         }
         boolean isMain = step == BuildingStep.MAIN_REEDS;
         String full = isMain ? choice.name(division) + " reeds" : "full " + choice.name(division);
-        IndexSet pedalReed = choice.first(feet, StopClass.PEDAL_REED_16);
-        IndexSet bass = pedalReed.isEmpty() && feet != OrganFacts.NO_PEDAL ? choice.heavy16() : pedalReed;
+        add(step, "the pedal’s heavy 16 ft", feet == OrganFacts.NO_PEDAL ? IndexSet.EMPTY : choice.heavy16());
         add(
                 step,
                 choice.name(division) + " reed 8",
-                choice.first(division, StopClass.REED_8).plus(bass));
+                choice.first(division, StopClass.REED_8).plus(choice.first(feet, StopClass.PEDAL_REED_16)));
         add(step, full, choice.first(division, isMain ? StopClass.REED_4 : StopClass.REED_16));
         add(step, full, choice.first(division, isMain ? StopClass.REED_16 : StopClass.REED_4));
         add(step, full, IndexSet.of(eights.stream().mapToInt(stop -> stop)));

@@ -152,22 +152,33 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
                 Estimate after = estimate(at);
                 boolean isStep = isHeard(before, after) || (isOfWeight(isUp ? at : from) && isLouder(before, after));
                 if (isStep && isKept(faultsBefore, at, Severity.CAUTION)) {
-                    Registration joined = at;
-                    return alone(from, boxed, before, faultsBefore)
-                            .or(() -> Optional.of(step(from, before, joined, after)));
+                    Optional<DynamicStep> joined = Optional.of(step(from, before, at, after));
+                    return alone(from, boxed, before, faultsBefore, BuildingStep.PRINCIPALS_8_4_2)
+                            .or(() -> joined.filter(each -> isInABreath(from, each)))
+                            .or(() -> alone(from, boxed, before, faultsBefore, BuildingStep.MIXTURES))
+                            .or(() -> joined);
                 }
             }
             return Optional.empty();
         }
 
-        /** Softer, the last addition by which anything is heard; what nobody hears may stay on another keyboard. */
+        /**
+         * Softer, the last addition by which anything is heard; what nobody hears may stay on another keyboard.
+         *
+         * @param crown from this step on nothing is left in place over what is taken away
+         */
         private Optional<DynamicStep> alone(
-                Registration from, Registration boxed, Estimate before, List<ChorusFault> faultsBefore) {
+                Registration from,
+                Registration boxed,
+                Estimate before,
+                List<ChorusFault> faultsBefore,
+                BuildingStep crown) {
             List<BuildingLine.Addition> begun = line.begun(boxed);
             return isUp || isSoloed()
                     ? Optional.empty()
                     : IntStream.range(0, begun.size())
-                            .filter(i -> begun.subList(0, i).stream().noneMatch(later -> crowns(later, begun.get(i))))
+                            .filter(i ->
+                                    begun.subList(0, i).stream().noneMatch(later -> crowns(later, begun.get(i), crown)))
                             .mapToObj(begun::get)
                             .map(addition ->
                                     line.without(boxed, addition, verse.locks().always()))
@@ -177,13 +188,17 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
                             .findFirst();
         }
 
-        /** Whether reeds over mixtures, or mixtures and reeds over others of their division: none is left alone. */
-        private boolean crowns(BuildingLine.Addition later, BuildingLine.Addition earlier) {
-            boolean isCrown = later.step().compareTo(BuildingStep.MIXTURES) >= 0
-                    && later.step().compareTo(BuildingStep.MAIN_REEDS) <= 0
-                    && earlier.step().compareTo(BuildingStep.MIXTURES) >= 0;
-            boolean isReedsOverMixtures =
-                    earlier.step() == BuildingStep.MIXTURES && later.step() != BuildingStep.MIXTURES;
+        /**
+         * Whether reeds stand over mixtures, or a 2 ft, mixtures and reeds over others of their division: what lies below
+         * is not taken away first.
+         */
+        private boolean crowns(BuildingLine.Addition later, BuildingLine.Addition earlier, BuildingStep crown) {
+            BuildingStep above = later.step();
+            boolean isCrown = above.compareTo(crown) >= 0
+                    && above.compareTo(BuildingStep.MAIN_REEDS) <= 0
+                    && (above.compareTo(BuildingStep.MIXTURES) < 0
+                            || earlier.step().compareTo(BuildingStep.MIXTURES) >= 0);
+            boolean isReedsOverMixtures = earlier.step() == BuildingStep.MIXTURES && above != BuildingStep.MIXTURES;
             return isCrown
                     && (isReedsOverMixtures
                             || later.draws().stream()

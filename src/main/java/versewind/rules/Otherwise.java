@@ -107,10 +107,13 @@ public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
                 : "have " + name + " ready";
     }
 
-    /** The stop that an addition draws, or else its name. */
+    /** The stop that an addition draws on the manuals, or else its name. */
     private static String name(OrganFacts organ, BuildingLine.Addition addition) {
-        return addition.draws().size() == 1 && addition.couplers().isEmpty()
-                ? organ.organ().stops().get(addition.draws().next(0)).stop().label()
+        IndexSet draws = organ.pedal() == OrganFacts.NO_PEDAL
+                ? addition.draws()
+                : addition.draws().minus(organ.allOf(organ.pedal()));
+        return draws.size() == 1 && addition.couplers().isEmpty()
+                ? organ.organ().stops().get(draws.next(0)).stop().label()
                 : addition.words();
     }
 

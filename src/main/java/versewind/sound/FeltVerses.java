@@ -87,7 +87,7 @@ public final class FeltVerses {
     /** A verse that was heard: how it was sung and played, and what was said of it. */
     record Felt(Singers singers, Registration drawn, HandsAndFeet hands, List<HeardAs> answers) {}
 
-    /** With one more verse, that was played and sung so, and what was said of it, once or on several days. */
+    /** With one more verse, that was {@link OrganSound#heard} and sung so, and what was said of it on some days. */
     public FeltVerses and(Verse verse, int servicePeople, List<HeardAs> answers) {
         List<Felt> more = new ArrayList<>(all);
         more.add(new Felt(Singers.of(verse, servicePeople), verse.registration(), verse.hands(), List.copyOf(answers)));
@@ -120,7 +120,7 @@ public final class FeltVerses {
                 .toList();
     }
 
-    /** The answers where this is drawn and played; none where it was never heard. */
+    /** The answers where this is heard and played so; none where it never was. */
     List<HeardAs> playedAs(Registration drawn, HandsAndFeet hands) {
         for (Felt each : all) {
             if (each.drawn().equals(drawn) && each.hands().equals(hands)) {

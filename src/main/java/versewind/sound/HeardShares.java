@@ -8,8 +8,8 @@ import versewind.plan.HeardAs;
 import versewind.plan.Mode;
 
 /**
- * What was heard by the singers of a verse, by strength of the organ: what is stronger than one that was too strong is
- * felt too strong as well, and what is weaker than one that was too soft too soft.
+ * What was heard by the singers of a verse, by strength of the organ: what is stronger than one that was too strong, or
+ * hardly weaker, is felt too strong as well, and what is weaker than one that was too soft, or hardly stronger, too soft.
  *
  * <p>"Too strong" holds for singers who are no more and sing no more strongly than those who were led so, and "too soft"
  * for those who are no fewer; "right" speaks against either where it was said of something stronger, or weaker. Each of
@@ -22,6 +22,9 @@ final class HeardShares {
 
     /** Nothing was heard. */
     static final HeardShares NONE = new HeardShares(Mode.CONGREGATION, List.of());
+
+    /** Less than this is no difference that would change a judgement: a step of the order, about. An estimate. */
+    private static final double A_STEP = 0.03;
 
     /** A share that is felt beyond the edge of a verdict lies this far beyond it at least. An estimate. */
     private static final double BEYOND = 0.03;
@@ -96,9 +99,9 @@ final class HeardShares {
         }
     }
 
-    /** True if the organ is no stronger where the one share is than where the other is. */
+    /** True if the organ is no stronger, by more than a step, where the one share is than where the other is. */
     private boolean isNoStronger(double one, double other) {
-        return isOfWords() ? one >= other : one <= other;
+        return isOfWords() ? one >= other - A_STEP : one <= other + A_STEP;
     }
 
     private boolean isOfWords() {

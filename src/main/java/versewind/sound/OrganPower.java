@@ -6,6 +6,7 @@ import java.util.Optional;
 import versewind.acoustics.ThirdOctaves;
 import versewind.organ.BoxPosition;
 import versewind.organ.Division;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Trims;
@@ -72,8 +73,49 @@ final class OrganPower {
     }
 
     /** Whether any key that is played reaches a division. */
-    boolean reaches(int division, Registration drawn, HandsAndFeet hands) {
+    private boolean reaches(int division, Registration drawn, HandsAndFeet hands) {
         return routing.received(hands, drawn.couplers())[division] != 0;
+    }
+
+    /** Indices of the stops that are drawn and sound. */
+    IndexSet sounding(Instrument organ, Registration drawn, HandsAndFeet hands) {
+        IndexSet sounding = drawn.stops();
+        for (int stop = sounding.next(0); stop >= 0; stop = sounding.next(stop + 1)) {
+            if (!reaches(organ.stops().get(stop).division(), drawn, hands)) {
+                sounding = sounding.without(stop);
+            }
+        }
+        return sounding;
+    }
+
+    /**
+     * What is heard of what is drawn, so that registrations that sound the same are equal: no stops that wait, no
+     * couplers that bring nothing, and boxes open behind which nothing sounds.
+     */
+    Registration heard(Instrument organ, Registration drawn, HandsAndFeet hands) {
+        IndexSet stops = sounding(organ, drawn, hands);
+        boolean[] sounds = new boolean[shutters.size()];
+        boolean[] isHome = new boolean[shutters.size()];
+        for (int stop = stops.next(0); stop >= 0; stop = stops.next(stop + 1)) {
+            sounds[organ.stops().get(stop).division()] = true;
+            isHome[organ.stops().get(organ.rankOf(stop)).division()] = true;
+        }
+        Registration heard = drawn.withStops(stops);
+        for (int division = 0; division < isHome.length; division++) {
+            heard = isHome[division] ? heard : heard.withBox(division, BoxPosition.OPEN);
+        }
+        int[] received = routing.received(hands, drawn.couplers()).clone();
+        IndexSet couplers = drawn.couplers();
+        for (int coupler = couplers.next(0); coupler >= 0; coupler = couplers.next(coupler + 1)) {
+            IndexSet others = heard.couplers().without(coupler);
+            int[] without = routing.received(hands, others);
+            boolean isIdle = true;
+            for (int division = 0; division < sounds.length; division++) {
+                isIdle &= !sounds[division] || received[division] == without[division];
+            }
+            heard = isIdle ? heard.withCouplers(others) : heard;
+        }
+        return heard;
     }
 
     /** Computes a registration. */

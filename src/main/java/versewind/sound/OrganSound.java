@@ -57,7 +57,6 @@ public final class OrganSound {
     private final EstimatesMade<Estimate> estimates = new EstimatesMade<>();
     private final EstimatesMade<Optional<ClearShare.RightBand>> bands = new EstimatesMade<>();
     private final Map<Class<?>, Object> derived = new HashMap<>();
-
     private final double[] inNave = new double[ThirdOctaves.COUNT];
     private final double[] amongSingers = new double[ThirdOctaves.COUNT];
     private final double[] singing = new double[ThirdOctaves.COUNT];
@@ -234,17 +233,16 @@ public final class OrganSound {
         if (verse.mode() != Mode.MELODY_SOLOED && !verse.isSung()) {
             return Balance.NONE;
         }
-        Balance balance = share.prepare(verse.mode(), people, here, voice(verse))
-                .balance(sensitivity, ofSinging, covariance, ofBalance);
+        ClearShare shares = share.prepare(verse.mode(), people, here, voice(verse));
+        Balance balance = shares.balance(sensitivity, ofSinging, covariance, ofBalance);
         if (felt.isEmpty() || balance.odds().isEmpty()) {
             return balance;
         }
         double estimated = balance.share().orElseThrow();
-        List<HeardAs> own = felt.sungAs(verse, people).playedAs(verse.registration(), verse.hands());
-        List<HeardAs> answers = own.isEmpty() ? heardBeside.answers(estimated) : own;
-        return answers.isEmpty()
-                ? balance
-                : share.balance(estimated, new FeltLevel(share.right(), covariance.sdDb(ofBalance), answers));
+        List<HeardAs> own = felt.sungAs(verse, people).playedAs(heard(verse).registration(), verse.hands());
+        List<HeardAs> said = own.isEmpty() ? heardBeside.answers(estimated) : own;
+        FeltLevel level = new FeltLevel(share.right(), covariance.sdDb(ofBalance), said);
+        return said.isEmpty() ? balance : share.balance(estimated, level);
     }
 
     /**
@@ -269,8 +267,8 @@ public final class OrganSound {
     public ClearShare clearShare(Verse verse, int servicePeople) {
         PeoplePresent people = PeoplePresent.of(verse, servicePeople);
         FeltVerses sungSo = felt.sungAs(verse, people);
-        ClearShare.AsHeard asHeard =
-                (drawn, hands) -> sungSo.playedAs(drawn, hands).isEmpty()
+        ClearShare.AsHeard asHeard = (drawn, hands) ->
+                sungSo.playedAs(power.heard(organ, drawn, hands), hands).isEmpty()
                         ? OptionalDouble.empty()
                         : estimate(verse.withRegistration(drawn).withHands(hands), servicePeople, OptionalInt.empty())
                                 .balance()
@@ -305,10 +303,15 @@ public final class OrganSound {
         return ThirdOctaves.dbA(inNave);
     }
 
+    /** A verse with what is heard of what it draws, without its answer: verses that sound the same draw the same. */
+    public Verse heard(Verse verse) {
+        Registration heard = power.heard(organ, verse.registration(), verse.hands());
+        return verse.withAnswer(Optional.empty()).withRegistration(heard);
+    }
+
     /** Indices of the stops that are drawn and sound; the others wait on a keyboard that nobody plays or couples. */
     public IndexSet sounding(Registration drawn, HandsAndFeet hands) {
-        return IndexSet.of(drawn.stops().stream()
-                .filter(stop -> power.reaches(organ.stops().get(stop).division(), drawn, hands)));
+        return power.sounding(organ, drawn, hands);
     }
 
     /**

@@ -249,7 +249,7 @@ class FeedbackUpdateTest {
             OrganSound before = open.organ().with(Experience.NONE).sound();
             for (VersePlace place : ServiceOrder.places(plan)) {
                 Verse verse = ServiceOrder.verse(plan, place);
-                boolean isUsual = usual.stream().anyMatch(each -> each.isAlike(verse, people));
+                boolean isUsual = usual.stream().anyMatch(each -> each.isAlike(before, verse, people));
                 if (verse.mode() == Mode.CONGREGATION && verse.isSung() && !isUsual) {
                     Feedback answer = new Feedback(heard, people);
                     List<HeardRegistration> last =
@@ -279,13 +279,14 @@ class FeedbackUpdateTest {
     void alike_are_verses_that_are_sung_by_about_as_many_as_strongly_to_the_same_stops() {
         HeardRegistration kept = heard("kept", led, HeardAs.RIGHT);
 
-        assertThat(kept.isAlike(led, PEOPLE)).isTrue();
-        assertThat(kept.isAlike(led, 145)).isTrue();
-        assertThat(kept.isAlike(led, 140)).isFalse();
-        assertThat(kept.isAlike(led.withSinging(Singing.STRONG), PEOPLE)).isFalse();
-        assertThat(kept.isAlike(led.withKind(VerseKind.INTRODUCTION), PEOPLE)).isFalse();
-        assertThat(kept.isAlike(led.withMode(Mode.SMALL_CHOIR), PEOPLE)).isFalse();
-        assertThat(kept.isAlike(led.withRegistration(choir.registration()), PEOPLE))
+        assertThat(kept.isAlike(sound, led, PEOPLE)).isTrue();
+        assertThat(kept.isAlike(sound, led, 145)).isTrue();
+        assertThat(kept.isAlike(sound, led, 140)).isFalse();
+        assertThat(kept.isAlike(sound, led.withSinging(Singing.STRONG), PEOPLE)).isFalse();
+        assertThat(kept.isAlike(sound, led.withKind(VerseKind.INTRODUCTION), PEOPLE))
+                .isFalse();
+        assertThat(kept.isAlike(sound, led.withMode(Mode.SMALL_CHOIR), PEOPLE)).isFalse();
+        assertThat(kept.isAlike(sound, led.withRegistration(choir.registration()), PEOPLE))
                 .isFalse();
     }
 
@@ -299,8 +300,8 @@ class FeedbackUpdateTest {
         HeardRegistration kept = HeardRegistration.of(plan).get(0);
 
         assertThat(sound.rightBand(kept.verse(), kept.people())).isEqualTo(sound.rightBand(trebles, PEOPLE));
-        assertThat(kept.isAlike(trebles, PEOPLE)).isTrue();
-        assertThat(kept.isAlike(choir, PEOPLE)).isFalse();
+        assertThat(kept.isAlike(sound, trebles, PEOPLE)).isTrue();
+        assertThat(kept.isAlike(sound, choir, PEOPLE)).isFalse();
     }
 
     /** Of 300 of those expected so many as came to the service, of whom three in ten sing in turns. */

@@ -75,7 +75,7 @@ class JointlyFeltTest {
                 Verse verse = verses.get(place);
                 HeardAs said = HeardAs.values()[random.nextInt(HeardAs.values().length)];
                 HeardRegistration answer = HeardRegistration.of("V" + place, verse, new Feedback(said, PEOPLE));
-                if (answers.stream().noneMatch(each -> each.isAlike(verse, PEOPLE))) {
+                if (answers.stream().noneMatch(each -> each.isAlike(sound, verse, PEOPLE))) {
                     double[] gradient = gradient(verse);
                     gradient[sound.parameters().taste()] = 1;
                     answers.add(answer);

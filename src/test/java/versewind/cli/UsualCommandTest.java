@@ -156,4 +156,18 @@ class UsualCommandTest {
 
         assertThat(reply.results()).contains("\n1  Your usual", "Compared with no. 2: ");
     }
+
+    @Test
+    void what_is_usual_comes_last_in_a_verse_that_it_is_too_strong_for() throws IOException {
+        String plan = Files.readString(Path.of("plans/ordinary-sunday.json"))
+                .replaceFirst("\"label\": \"V1\",", "\"label\": \"V1\", \"mood\": \"gentle\",");
+        Files.writeString(folder.resolve("plans/ordinary-sunday.json"), plan);
+        usual("--draw", "Great: all; Swell: all; couplers: Great to Pedal, Swell to Great", "--people", "140");
+        Reply reply = Typing.typedIn(
+                folder, StandardCharsets.UTF_8, "propose", "ordinary-sunday", "--hymn", "1", "--verse", "V1");
+
+        assertThat(reply.results())
+                .doesNotContain("\n1  Your usual")
+                .containsPattern("Your usual[^.]*\\.\\s+Compared with no\\. 1: stronger than this verse wants");
+    }
 }

@@ -71,14 +71,13 @@ class BuildingLineTest {
                         "6 Swell 8 4 coupled",
                         "6 Swell 8 4 2 coupled",
                         "7 Great mixture",
-                        "7 mixtures and the pedal’s 4 ft",
                         "7 Swell mixture",
                         "8 Swell oboe",
+                        "8 the pedal’s heavy 16 ft",
                         "8 Swell reed 8",
                         "8 full Swell",
                         "9 Great reed 8",
-                        "10 Great 16 ft",
-                        "10 doubles and the pedal’s heavy 16 ft");
+                        "10 Great 16 ft");
     }
 
     @Test

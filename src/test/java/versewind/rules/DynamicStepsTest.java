@@ -87,6 +87,18 @@ class DynamicStepsTest {
     }
 
     @Test
+    void the_twelfth_and_fifteenth_come_off_before_the_principals_beneath_them() {
+        Registration chorus =
+                drawn("Great: Open Diapason 8", "Great: Principal 4", "Great: Twelfth 2 2/3", "Great: Fifteenth 2");
+        for (DynamicStep step : ladder(chorus).softer()) {
+            IndexSet left = step.registration().stops();
+            boolean hasTop =
+                    names(left).stream().anyMatch(name -> name.contains("Twelfth") || name.contains("Fifteenth"));
+            assertThat(!hasTop || names(left).contains("Great: Principal 4")).isTrue();
+        }
+    }
+
+    @Test
     void a_soloed_melody_is_made_stronger_by_the_next_louder_solo_stop() {
         int swell = organ.division("Swell").orElseThrow();
         Verse soloed = verse(drawn("Swell: Gedackt 8", "Great: Stopped Flute 8"))

@@ -8,9 +8,13 @@ import static versewind.plan.HeardAs.TOO_STRONG;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import versewind.organ.BoxPosition;
+import versewind.organ.IndexSet;
 import versewind.organ.NotationException;
 import versewind.organ.RegistrationText;
+import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
 import versewind.plan.Singing;
 import versewind.plan.SungBy;
@@ -126,6 +130,32 @@ class HeardSharesTest {
         assertThat(after(SOFT, TOO_STRONG).and(STRONG, RIGHT).share(MIDDLE)).isEqualTo(none.share(MIDDLE));
         assertThat(after(SOFT, TOO_STRONG).and(STRONG, TOO_SOFT).odds(Verdict.LEADS, MIDDLE))
                 .isEqualTo(none.odds(Verdict.LEADS, MIDDLE));
+    }
+
+    @Test
+    void a_verse_that_sounds_the_same_is_the_same_whatever_waits_or_stands_behind_a_box_unheard() {
+        Verse played = drawn(MIDDLE);
+        Verse waiting = drawn(MIDDLE + "; Swell: Cornopean 8");
+        Verse boxed = waiting.withRegistration(waiting.registration()
+                .withBox(1, BoxPosition.CLOSED)
+                .withCouplers(IndexSet.of(coupler("Swell to Pedal"))));
+        Verse coupled =
+                waiting.withRegistration(waiting.registration().withCouplers(IndexSet.of(coupler("Swell to Great"))));
+
+        assertThat(sound.heard(waiting).registration())
+                .isEqualTo(sound.heard(played).registration());
+        assertThat(sound.heard(boxed.withHands(HandsAndFeet.on(HandsAndFeet.Layout.MANUALS_ONLY, 0)))
+                        .registration())
+                .isEqualTo(sound.heard(played).registration());
+        assertThat(sound.heard(coupled).registration())
+                .isNotEqualTo(sound.heard(played).registration());
+    }
+
+    private int coupler(String name) {
+        return IntStream.range(0, sound.organ().couplers().size())
+                .filter(each -> sound.organ().couplers().get(each).name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

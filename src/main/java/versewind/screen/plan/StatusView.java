@@ -139,8 +139,9 @@ final class StatusView {
         if (verse.answer().isPresent()) {
             return Optional.of(verse.answer().get().heard());
         }
-        Optional<HeardRegistration> before =
-                work.organ().experience().lastHeard(verse, work.plan().heading().people());
+        Optional<HeardRegistration> before = work.organ()
+                .experience()
+                .lastHeard(work.sound(), verse, work.plan().heading().people());
         return before.isPresent() ? Optional.of(before.get().heard()) : Optional.empty();
     }
 
