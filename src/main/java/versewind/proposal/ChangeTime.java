@@ -15,7 +15,14 @@ import versewind.rules.StopChanges;
  */
 record ChangeTime(double seconds, double moveS, List<Knobs> pistons) {
 
+    /** A knob for each hand. */
     private static final double A_KNOB = 0.06;
+
+    private static final int HANDS = 2;
+
+    /** A further one, which fits in the breath but leaves no hand to spare. */
+    private static final double ANOTHER_KNOB = 0.25;
+
     private static final double UNHEARD = 0.01;
     private static final double A_BOX = 0.05;
     private static final double A_PISTON = 0.2;
@@ -69,14 +76,18 @@ record ChangeTime(double seconds, double moveS, List<Knobs> pistons) {
     }
 
     double byHand(Moves all) {
-        double cost = A_KNOB * all.knobs() + UNHEARD * all.unheard() + A_BOX * all.boxes();
+        double cost = ofKnobs(all.knobs()) + UNHEARD * all.unheard() + A_BOX * all.boxes();
         return isInTime(all.knobs(), all.boxes()) ? cost : cost + TOO_LATE + TOO_LATE_FOR_EACH * all.knobs();
     }
 
     double byPiston(Moves all) {
         int hands = all.besides() + Math.max(0, all.presses() - 1);
-        double cost = A_PISTON * Math.max(1, all.presses()) + A_KNOB * all.besides() + A_BOX * all.boxes();
+        double cost = A_PISTON * Math.max(1, all.presses()) + ofKnobs(all.besides()) + A_BOX * all.boxes();
         return isInTime(hands, all.boxes()) ? cost : cost + TOO_LATE;
+    }
+
+    private static double ofKnobs(int knobs) {
+        return A_KNOB * Math.min(HANDS, knobs) + ANOTHER_KNOB * Math.max(0, knobs - HANDS);
     }
 
     private boolean isInTime(int knobs, int boxes) {
