@@ -25,7 +25,7 @@ import versewind.sound.Verdict;
  *
  * @param manner how notes are joined
  * @param holdBeats how long a note of one beat is held, as a share of the beat
- * @param reasons why, each in a few words
+ * @param reasons why, each in a few words; none where nobody plays
  * @param isLastMeans no more organ is left to draw, and more lead is wanted: touch is what remains
  * @param breathBeats the breath before the next verse, in beats
  * @param isLiveRoom whether the breath has a beat more, for the sound to clear
@@ -101,7 +101,7 @@ public record Touch(
         return new Touch(
                 chosen,
                 chosen.holdBeats(),
-                reasons(thick, ringsBeats, isLastMeans ? weak : 0, isGentle),
+                verse.isPlayed() ? reasons(thick, ringsBeats, isLastMeans ? weak : 0, isGentle) : List.of(),
                 isLastMeans,
                 hymn.breathBeats(),
                 hymn.isLiveRoom(),
@@ -175,12 +175,20 @@ public record Touch(
 
     /** The touch and its reasons in one sentence. */
     public String sentence() {
+        if (reasons.isEmpty()) {
+            return "Nobody plays: give the note first.";
+        }
         String why = reasons.size() == 1
                 ? reasons.get(0)
                 : String.join(", ", reasons.subList(0, reasons.size() - 1)) + " and " + reasons.get(reasons.size() - 1);
         String manner = Character.toUpperCase(manner().word().charAt(0))
                 + manner().word().substring(1);
         return manner + ", each note held " + manner().hold() + ": " + why + "." + (isLastMeans ? LAST_MEANS : "");
+    }
+
+    /** In a few words: "detached, 3/4 of the beat". */
+    public String words() {
+        return reasons.isEmpty() ? "give the note first" : manner().word() + ", " + manner().hold();
     }
 
     /** The breath before the next verse, in one sentence. */

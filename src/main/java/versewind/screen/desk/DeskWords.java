@@ -97,7 +97,7 @@ final class DeskWords {
             return verdict(stepped(), estimate.balance());
         }
         Touch touch = Advice.on(work.sound()).touch(plan, here);
-        return flow.ifRoom().add(touch.manner().word() + ", " + touch.manner().hold(), Style.TEXT);
+        return flow.ifRoom().add(touch.words(), Style.TEXT);
     }
 
     private Flow stepped() {

@@ -43,7 +43,7 @@ final class AdviceLine {
         Touch touch = advice.touch(work.plan(), work.place());
         List<Finding> findings = advice.mentions(work.plan(), work.place());
         String manner = touch.manner().word();
-        String held = manner + ", " + touch.manner().hold();
+        String held = touch.words();
         if (findings.isEmpty()) {
             frame.write(1, y, held, Style.TEXT);
             return;

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import versewind.calibration.HeardRegistration;
-import versewind.plan.HeardAs;
 import versewind.plan.Locks;
 import versewind.plan.Mood;
 import versewind.plan.Verse;
@@ -28,6 +27,9 @@ import versewind.sound.Estimate;
 
 /** The status bar: who sings and how it is played, the live levels, what has to be moved, what the program says. */
 final class StatusView {
+
+    /** From this width on it is said which verse was heard. */
+    private static final int WIDE = 100;
 
     /** Rows that the moves may take where the notes leave some blank; on a high screen there are more. */
     private static final int MOST_MOVE_ROWS = 4;
@@ -103,9 +105,9 @@ final class StatusView {
         if (verse.isPlayed()) {
             parts.add(Wording.hands(work.instrument(), verse.hands()));
         }
-        Optional<HeardAs> heard = heard(work, verse);
+        Optional<String> heard = heard(work, verse, frame.width() >= WIDE);
         if (heard.isPresent()) {
-            parts.add("was " + heard.get().word());
+            parts.add(heard.get());
         }
         if (verse.isOptional()) {
             parts.add("may be left out");
@@ -134,15 +136,19 @@ final class StatusView {
         }
     }
 
-    /** The feedback on a verse, or on one that was played and sung just so before. */
-    private static Optional<HeardAs> heard(PlanEdit work, Verse verse) {
+    /** The feedback on a verse, or on one that sounded and was sung just so before, with its name if there is room. */
+    private static Optional<String> heard(PlanEdit work, Verse verse, boolean isWide) {
         if (verse.answer().isPresent()) {
-            return Optional.of(verse.answer().get().heard());
+            return Optional.of("was " + verse.answer().get().heard().word());
         }
         Optional<HeardRegistration> before = work.organ()
                 .experience()
                 .lastHeard(work.sound(), verse, work.plan().heading().people());
-        return before.isPresent() ? Optional.of(before.get().heard()) : Optional.empty();
+        if (before.isEmpty()) {
+            return Optional.empty();
+        }
+        String whose = isWide ? before.get().name() + " " : "";
+        return Optional.of(whose + "was " + before.get().heard().word());
     }
 
     /** The levels in as many words as fit; the verdict always, and beside it the usual registration if it can be. */
