@@ -3,7 +3,6 @@ package versewind.cli;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import versewind.organ.NotationException;
 import versewind.organ.Registration;
@@ -108,13 +107,12 @@ final class ChangeCommand {
         Stream<String> own = PistonChoice.heldElsewhere(plan, changed.instrument(), place)
                 .map(held -> held.words() + ". " + another(before, changed, place))
                 .stream();
-        String others = ServiceOrder.places(plan).stream()
-                .filter(other -> !other.equals(place))
-                .filter(other -> isHeldElsewhere(plan, changed, other) && !isHeldElsewhere(before, changed, other))
-                .map(other -> (plan.hymns().get(other.hymn()).number() + " "
-                                + plan.verse(other).label())
-                        .strip())
-                .collect(Collectors.joining(", "));
+        String others = ReportFields.names(
+                plan,
+                ServiceOrder.places(plan).stream()
+                        .filter(other -> !other.equals(place))
+                        .filter(other ->
+                                isHeldElsewhere(plan, changed, other) && !isHeldElsewhere(before, changed, other)));
         Stream<String> no =
                 others.isEmpty() ? Stream.empty() : Stream.of("No longer what their piston holds: " + others + ".");
         return Stream.concat(own, no).toList();

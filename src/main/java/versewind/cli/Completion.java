@@ -15,8 +15,8 @@ import versewind.plan.Singing;
 import versewind.plan.SungBy;
 
 /**
- * The shell completion for bash and zsh: subcommands, options and the words that may follow them, and the names of plans
- * and instruments in the library.
+ * The shell completion for bash and zsh: subcommands, options and the words that may follow them, and the names of
+ * plans and instruments in the library.
  */
 final class Completion {
 

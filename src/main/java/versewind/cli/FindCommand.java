@@ -160,8 +160,10 @@ final class FindCommand {
         @Override
         public void print(Page page) {
             for (InPlan found : all) {
-                page.line(ListCommand.date(found.entry()) + "  " + found.entry().title() + " ("
-                        + found.entry().file().id() + "), " + found.instrument().name());
+                page.hanging(
+                        ListCommand.date(found.entry()) + "  ",
+                        found.entry().title() + " (" + found.entry().file().id() + "), "
+                                + found.instrument().name());
                 found.occurrences().forEach(occurrence -> hymn(page, found, occurrence));
                 page.blank();
             }
@@ -170,7 +172,7 @@ final class FindCommand {
         private static void hymn(Page page, InPlan found, Occurrence occurrence) {
             Hymn hymn = found.plan().hymns().get(occurrence.hymn());
             String tune = hymn.tune().isBlank() ? "" : ", " + hymn.tune();
-            page.line("  " + (hymn.number() + " " + hymn.title()).strip() + tune);
+            page.hanging("  ", (hymn.number() + " " + hymn.title()).strip() + tune);
             RegistrationText text = new RegistrationText(found.instrument());
             for (int index : occurrence.verses()) {
                 Verse verse = hymn.verses().get(index);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import versewind.organ.NotationException;
 import versewind.screen.toolkit.Text;
 import versewind.store.BadFile;
@@ -23,6 +24,7 @@ final class ListCommand {
     private static final int MOST_CHECKED = 1000;
 
     private static final int DATE = 10;
+    /** Columns of a name at least. */
     private static final int ID = 24;
 
     private ListCommand() {}
@@ -85,22 +87,31 @@ final class ListCommand {
         @Override
         public void print(Page page) {
             page.line(plans.isEmpty() ? "No plans yet." : "Plans");
+            int names = widestName();
             for (PlanEntry entry : plans) {
                 boolean isBad = troubles.containsKey(entry.file().id());
-                String state = isBad ? "[cannot be read] " : entry.file().unsavedWork() ? "[unsaved work] " : "";
-                row(page, date(entry), entry.file().id(), state + entry.title());
+                String state = isBad ? " [cannot be read]" : entry.file().unsavedWork() ? " [unsaved work]" : "";
+                page.line(head(page, date(entry), entry.file().id(), names), entry.title(), state);
             }
             page.blank();
             page.line(instruments.isEmpty() ? "No instruments yet." : "Instruments");
             for (InstrumentEntry entry : instruments) {
                 String place = entry.place().isBlank() ? "" : ", " + entry.place();
-                row(page, "", entry.id(), entry.name() + place);
+                page.line(head(page, "", entry.id(), names), entry.name() + place, "");
             }
         }
 
-        private static void row(Page page, String date, String id, String title) {
-            String padding = " ".repeat(Math.max(0, ID - Text.columns(id)));
-            page.line(page.left(date, DATE) + "  " + id + padding + "  ", title);
+        /** Columns of the longest name, so that all titles stand below each other. */
+        private int widestName() {
+            return Stream.concat(
+                            plans.stream().map(entry -> entry.file().id()),
+                            instruments.stream().map(InstrumentEntry::id))
+                    .mapToInt(Text::columns)
+                    .reduce(ID, Math::max);
+        }
+
+        private static String head(Page page, String date, String id, int names) {
+            return page.left(date, DATE) + "  " + id + " ".repeat(names - Text.columns(id)) + "  ";
         }
 
         @Override

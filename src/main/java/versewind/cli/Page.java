@@ -3,8 +3,10 @@ package versewind.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.ServiceHeading;
@@ -15,6 +17,11 @@ final class Page {
 
     static final int COLUMNS = 80;
     private static final String CUT = "~";
+    private static final String NO_BREAK = "\u00a0";
+
+    /** The blank between a name and its number, at which no line is broken: "Fifteenth 2", "Mixture III", "2 2/3". */
+    private static final Pattern NUMBERED =
+            Pattern.compile("(?<=[\\p{L}.)]) (?=(?:\\d+|[IVX]+)(?:[,;.:)]|\\s|$))|(?<=\\d) (?=\\d+/\\d)");
 
     private final CharsetFallback lettering;
     private final int columns;
@@ -48,14 +55,16 @@ final class Page {
         lines.add(shortened(text, columns).stripTrailing());
     }
 
-    /** A line of a head, which is never cut, and a text, which is cut where the line is too long. */
-    void line(String head, String text) {
+    /** A line of a head and a tail, which are never cut, and between them a text, which is where it is too long. */
+    void line(String head, String text, String tail) {
         if (columns < COLUMNS) {
-            line(head + text);
+            line(head + text + tail);
             return;
         }
-        String whole = lettering.of(head);
-        lines.add((whole + shortened(text, Math.max(0, columns - Text.columns(whole)))).stripTrailing());
+        String first = lettering.of(head);
+        String last = lettering.of(tail);
+        int room = columns - Text.columns(first) - Text.columns(last);
+        lines.add((first + shortened(text, Math.max(0, room)) + last).stripTrailing());
     }
 
     /** A blank line. */
@@ -70,7 +79,11 @@ final class Page {
 
     /** A heading with words beside it, wrapped under the first word. */
     void hanging(String head, String text) {
-        hanging(head, List.of(text.split(" ", -1)));
+        hanging(
+                head,
+                Stream.of(NUMBERED.matcher(text).replaceAll(NO_BREAK).split(" ", -1))
+                        .map(piece -> piece.replace(NO_BREAK, " "))
+                        .toList());
     }
 
     /** A heading with pieces of text beside it, wrapped between pieces and never inside one. */

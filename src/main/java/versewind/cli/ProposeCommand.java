@@ -3,7 +3,6 @@ package versewind.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import versewind.organ.NotationException;
 import versewind.plan.Plan;
@@ -153,13 +152,11 @@ final class ProposeCommand {
 
     /** The verses that are now set by hand, and were on a piston, which sets something else in others. */
     private String offTheirPistons(Plan written) {
-        String verses = ServiceOrder.places(written).stream()
-                .filter(place -> written.verse(place).piston().isBlank()
-                        && !open.plan().verse(place).piston().isBlank())
-                .map(place -> (written.hymns().get(place.hymn()).number() + " "
-                                + written.verse(place).label())
-                        .strip())
-                .collect(Collectors.joining(", "));
+        String verses = ReportFields.names(
+                written,
+                ServiceOrder.places(written).stream()
+                        .filter(place -> written.verse(place).piston().isBlank()
+                                && !open.plan().verse(place).piston().isBlank()));
         return verses.isEmpty() ? "" : Reply.line("Set by hand now, and no longer by a piston: " + verses + ".");
     }
 

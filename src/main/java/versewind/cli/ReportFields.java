@@ -1,11 +1,15 @@
 package versewind.cli;
 
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.ChurchYear;
@@ -76,6 +80,18 @@ final class ReportFields {
         return IntStream.range(0, plan.hymns().get(hymn).verses().size())
                 .mapToObj(verse -> new VersePlace(hymn, verse))
                 .toList();
+    }
+
+    /** Names of verses with their hymns, each once: "208 V1, 208 Refrain (2 times)". */
+    static String names(Plan plan, Stream<VersePlace> places) {
+        Map<String, Long> names = places.map(
+                        place -> (plan.hymns().get(place.hymn()).number() + " "
+                                        + plan.verse(place).label())
+                                .strip())
+                .collect(Collectors.groupingBy(name -> name, LinkedHashMap::new, Collectors.counting()));
+        return names.entrySet().stream()
+                .map(name -> name.getKey() + (name.getValue() == 1 ? "" : " (" + name.getValue() + " times)"))
+                .collect(Collectors.joining(", "));
     }
 
     static Json verse(Verse verse) {

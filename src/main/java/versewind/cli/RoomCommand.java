@@ -35,7 +35,7 @@ final class RoomCommand {
         OpenOrgan open = commands.library().openOrgan(typed.operand());
         Optional<String> described = typed.operand(1);
         if (described.isEmpty()) {
-            return Reply.good(words(open.organ().instrument().room()) + "\n");
+            return Reply.good(shown(open.organ().instrument().room(), commands));
         }
         Room room = Church.described(described.get());
         Instrument next = OrganDraft.of(open.organ().instrument())
@@ -49,7 +49,13 @@ final class RoomCommand {
                         .saved(),
                 "The room was not saved to " + open.path() + ": ",
                 "Someone else has just changed " + open.path() + ". Nothing was written; try again.");
-        return new Reply(Reply.GOOD, words(room) + "\n", WrittenOver.organ(open, commands));
+        return new Reply(Reply.GOOD, shown(room, commands), WrittenOver.organ(open, commands));
+    }
+
+    private static String shown(Room room, Commands commands) {
+        Page page = new Page(commands.letters());
+        page.paragraph(words(room));
+        return page.text();
     }
 
     /** "4000 m3, 300 seats, rings 2.2 s at 1000 Hz". */

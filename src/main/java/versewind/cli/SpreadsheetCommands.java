@@ -35,7 +35,10 @@ final class SpreadsheetCommands {
                                 + " again.",
                         SpreadsheetCommands::export)
                 .operand("PLAN", Command.PLAN + " " + Command.OR_INPUT)
-                .flag(CSV, "As comma-separated values in UTF-8, as without this option. No cell is read as a formula.")
+                .flag(
+                        CSV,
+                        "Comma-separated values in UTF-8, which is what it writes anyway. No cell is read as a"
+                                + " formula.")
                 .statuses()
                 .examples("versewind export harvest-festival > harvest.csv");
     }

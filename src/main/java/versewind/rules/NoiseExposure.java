@@ -127,8 +127,8 @@ public record NoiseExposure(double minutes, Optional<Seat> organist, Optional<Se
 
     private static String words(String who, Seat seat) {
         return who + ", " + metres(seat.distanceM) + " m from the organ, about " + Math.round(seat.levelDba)
-                + " dB(A), " + percent(seat.share) + " % of the daily dose, perhaps " + percent(seat.leastShare())
-                + " to " + percent(seat.mostShare()) + " %";
+                + " dB(A), " + percent(seat.share) + "% of the daily dose, perhaps " + percent(seat.leastShare())
+                + " to " + percent(seat.mostShare()) + "%";
     }
 
     private static String metres(double distanceM) {

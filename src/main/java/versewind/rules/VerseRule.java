@@ -166,7 +166,7 @@ public enum VerseRule implements PlanRule {
                     ? Optional.empty()
                     : Optional.of(new Breach(
                             List.of(new Figure("pedal", share, Figure.Unit.SHARE)),
-                            "The pedal booms: its stops make " + Math.round(100 * share) + " % of the loudness.",
+                            "The pedal booms: its stops make " + Math.round(100 * share) + "% of the loudness.",
                             () -> lighter(hymn, index, own, withoutSone)));
         }
 

@@ -18,6 +18,13 @@ class FindCommandTest {
     Path folder;
 
     @Test
+    void a_long_heading_is_wrapped_and_not_cut() {
+        String found = typed("find", "orrin", "festal").results();
+
+        assertThat(found).contains("Cathedral of St\n            Orrin\n").doesNotContain("~");
+    }
+
+    @Test
     void what_was_drawn_for_a_tune_reads_as_before() {
         Reply reply = typed("find", "corvening");
 

@@ -31,6 +31,19 @@ class ListCommandTest {
     }
 
     @Test
+    void long_names_move_all_titles_and_none_out_of_line() throws IOException {
+        Typing.makeLibrary(folder, Files.readString(Path.of("plans/harvest-festival.json")));
+        Files.copy(
+                Path.of("plans/harvest-festival.json"),
+                folder.resolve("plans/harvest-festival-with-the-long-name.json"));
+
+        assertThat(typedIn(folder, StandardCharsets.UTF_8, "list").results())
+                .contains("2026-10-04  odd                                  Harvest Festival\n")
+                .contains("2026-10-04  harvest-festival-with-the-long-name  Harvest Festival\n")
+                .contains("            st-tethwin                           St Tethwin, Averstoke\n");
+    }
+
+    @Test
     void a_plan_that_cannot_be_read_hides_no_other() throws IOException {
         Typing.makeLibrary(folder, "{\"format\": 1, \"title\": \"Odd\", \"date\": \"2026-10-04\",");
         Files.copy(Path.of("plans/harvest-festival.json"), folder.resolve("plans/good.json"));
@@ -38,7 +51,7 @@ class ListCommandTest {
         Reply reply = typedIn(folder, StandardCharsets.UTF_8, "list");
         assertThat(reply.status()).isEqualTo(Reply.WANTS_ATTENTION);
         assertThat(reply.results())
-                .contains("2026-10-04  odd                       [cannot be read] Odd\n")
+                .contains("2026-10-04  odd                       Odd [cannot be read]\n")
                 .contains("2026-10-04  good                      Harvest Festival\n");
         assertThat(reply.words())
                 .startsWith("versewind: ")

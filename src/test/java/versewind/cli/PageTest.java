@@ -9,6 +9,18 @@ import versewind.screen.toolkit.Text;
 
 class PageTest {
 
+    @Test
+    void no_line_is_broken_between_a_name_and_its_number() {
+        Page page = new Page(new CharsetFallback(StandardCharsets.UTF_8), 40);
+        page.hanging("Great  ", "Open Diapason 8, Principal 4, Twelfth 2 2/3, Mixture III, Trumpet 8");
+
+        assertThat(page.text()).isEqualTo("""
+            Great  Open Diapason 8, Principal 4,
+                   Twelfth 2 2/3, Mixture III,
+                   Trumpet 8
+            """);
+    }
+
     private final Page page = new Page(new CharsetFallback(StandardCharsets.UTF_8));
 
     @Test

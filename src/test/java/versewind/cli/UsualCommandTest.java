@@ -53,6 +53,15 @@ class UsualCommandTest {
     }
 
     @Test
+    void a_room_is_written_in_eighty_columns() {
+        assertThat(Typing.typedIn(folder, StandardCharsets.UTF_8, "room", "st-tethwin")
+                        .results()
+                        .lines())
+                .hasSize(2)
+                .allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
     void one_without_a_stop_is_refused() throws IOException {
         byte[] before = Files.readAllBytes(file);
 

@@ -87,8 +87,8 @@ class NoiseExposureTest {
 
         assertThat(ears.words())
                 .contains("Ears, once through the plan, about 14 min of sound: the organist, 3 m from the organ, about"
-                        + " 91 dB(A), 13 % of the daily dose, perhaps 3 to 50 %; the choir, 2.5 m from the organ,"
-                        + " about 80 dB(A), 0.9 % of the daily dose, perhaps 0.2 to 4 %. The dose is NIOSH's for a"
+                        + " 91 dB(A), 13% of the daily dose, perhaps 3 to 50%; the choir, 2.5 m from the organ,"
+                        + " about 80 dB(A), 0.9% of the daily dose, perhaps 0.2 to 4%. The dose is NIOSH's for a"
                         + " day (85 dB(A) over 8 hours); length and levels are estimates. Not a measurement;"
                         + " follow local rules and qualified advice.");
     }

@@ -143,7 +143,7 @@ final class PlanCases {
                                 .withSungBy(SungBy.DESCANT)),
                 breaks(
                         VerseRule.PEDAL_BOOMS,
-                        "The pedal booms: its stops make N % of the loudness.",
+                        "The pedal booms: its stops make N% of the loudness.",
                         "Push in Pedal: Open Metal 16.",
                         CATHEDRAL.withPedal("Swell", soft)),
                 breaks(

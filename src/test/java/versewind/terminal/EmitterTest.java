@@ -142,7 +142,7 @@ class EmitterTest {
         Frame frame = new Frame(WIDTH, HEIGHT);
         Drawing.write(frame, 0, 0, "a\033[2Jb\007c\177d\u009Be\u202Ef\u200Bg\tq\nr\0", Style.TEXT);
         paint(frame);
-        assertThat(row(0, 24)).isEqualTo("a?[2Jb?c?d?e?f?g?q?r?   ");
+        assertThat(row(0, 24)).isEqualTo("a?[2Jb?c?d?e?f?g q?r?   ");
     }
 
     @Test

@@ -27,7 +27,7 @@ public final class Text {
         StringBuilder clean = new StringBuilder(text.length());
         for (int i = 0; i < composed.length(); i = composed.offsetByCodePoints(i, 1)) {
             int point = composed.codePointAt(i);
-            clean.appendCodePoint(isShown(point) ? point : NOT_SHOWN);
+            clean.appendCodePoint(isShown(point) ? point : point == '\t' ? ' ' : NOT_SHOWN);
         }
         return clean.toString();
     }
