@@ -14,6 +14,7 @@ import versewind.plan.Feedback;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Plan;
+import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.rules.Advice;
@@ -107,6 +108,11 @@ record AssessmentReport(
         }
         page.paragraph(Caution.ESTIMATE);
         Caution.people(plan().heading().people(), open.instrument().room()).ifPresent(page::paragraph);
+        ServiceOrder.places(plan()).stream()
+                .flatMap(place ->
+                        Caution.choir(plan().verse(place), open.instrument().room()).stream())
+                .distinct()
+                .forEach(page::paragraph);
         Caution.organ(open.instrument()).forEach(page::paragraph);
         Caution.hearing(assessment.loudestDba()).ifPresent(page::paragraph);
         levels.ifPresent(organ -> {

@@ -14,6 +14,7 @@ import versewind.plan.Plan;
 import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
+import versewind.rules.Caution;
 import versewind.rules.PistonChoice;
 import versewind.sheet.LevelText;
 import versewind.sheet.Wording;
@@ -75,6 +76,10 @@ final class ChangeCommand {
                 heard(typed, changed(typed, open, before), open.plan().heading().people());
         if (after.equals(before)) {
             throw new UsageException("Nothing is to be changed. See versewind change --help.");
+        }
+        Optional<String> crowd = Caution.choir(after, open.instrument().room());
+        if (crowd.isPresent() && Caution.choir(before, open.instrument().room()).isEmpty()) {
+            throw new UsageException(crowd.get() + " Enter fewer with " + PlayingOptions.PEOPLE + ".");
         }
         OpenPlan changed = open.with(open.plan().withVerse(place, after));
         Commands.requireSaved(

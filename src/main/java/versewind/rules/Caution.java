@@ -10,6 +10,8 @@ import java.util.stream.Stream;
 import versewind.acoustics.NoiseDose.EuropeanValue;
 import versewind.organ.Instrument;
 import versewind.organ.Room;
+import versewind.plan.Mode;
+import versewind.plan.Verse;
 
 /** What is to be said with every list of levels: what they are, and what they may mean for the ears. */
 public final class Caution {
@@ -32,6 +34,15 @@ public final class Caution {
     public static Optional<String> people(int people, Room room) {
         return room.seats() > 0 && people > room.seats()
                 ? Optional.of(people + " people are expected, but the church has " + room.seats() + " seats.")
+                : Optional.empty();
+    }
+
+    /** That a choir is said to be larger than the church has seats, where these are known. */
+    public static Optional<String> choir(Verse verse, Room room) {
+        boolean isChoir = verse.mode() == Mode.SMALL_CHOIR && verse.people().isPresent();
+        return isChoir && room.seats() > 0 && verse.people().getAsInt() > room.seats()
+                ? Optional.of("A choir of " + verse.people().getAsInt() + " is more than the " + room.seats()
+                        + " seats of the church.")
                 : Optional.empty();
     }
 

@@ -165,6 +165,27 @@ class ChangeCommandTest {
     }
 
     @Test
+    void a_choir_larger_than_the_church_is_refused_and_a_crowd_is_not() throws BadFile {
+        assertThat(change("--hymn", "208", "--verse", "V2", "--mode", "small choir", "--people", "9000")
+                        .words())
+                .isEqualTo("versewind: A choir of 9000 is more than the 520 seats of the church."
+                        + " Enter fewer with --people.\n");
+        assertThat(second().people()).isEmpty();
+        assertThat(change("--hymn", "208", "--verse", "V2", "--people", "9000").status())
+                .isEqualTo(Reply.GOOD);
+    }
+
+    @Test
+    void a_plan_with_too_large_a_choir_opens_and_says_so() throws IOException {
+        Path plan = folder.resolve("plans/odd.json");
+        change("--hymn", "208", "--verse", "V2", "--mode", "small choir", "--people", "40");
+        Files.writeString(plan, Files.readString(plan).replace("\"people\": 40,", "\"people\": 9000,"));
+
+        assertThat(typed("assess", "odd", "--library", folder.toString()).results())
+                .contains("A choir of 9000 is more than the 520 seats of the church.");
+    }
+
+    @Test
     void a_soloist_may_still_be_called_a_solo_voice() throws IOException {
         Path plan = folder.resolve("plans/odd.json");
         change("--hymn", "1", "--verse", "V2", "--mode", "solo voice");

@@ -173,6 +173,17 @@ class PlanCsvTest {
     }
 
     @Test
+    void a_choir_larger_than_the_church_is_told() {
+        String csv = """
+            service,instrument,people,hymn,title,kind,mode,singers,stops
+            Matins,st-tethwin,40,1,A,verse,small choir,9000,Great: Principal 4
+            """;
+
+        assertThatThrownBy(() -> read(csv))
+                .hasMessage("line 2: singers: A choir of 9000 is more than the 520 seats of the church. Enter fewer.");
+    }
+
+    @Test
     void a_later_row_that_says_otherwise_of_the_service_or_the_hymn_is_told() throws BadFile {
         String csv = harvest();
         int last = csv.lastIndexOf("Harvest Festival,");
