@@ -85,6 +85,7 @@ final class AssessCommand {
         boolean isTheDraftItself = open.fingerprint().equals(Fingerprint.NO_FILE);
         return open.draft().isEmpty() || isTheDraftItself
                 ? ""
-                : Reply.line("This plan has unsaved work, which is not " + done + ". Open the plan to restore it.");
+                : Reply.line(open.path() + " has unsaved work, which is not " + done + ". To restore it: versewind "
+                        + WrittenOver.word(open.path()));
     }
 }

@@ -9,7 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The last ten versions of a plan before that in its file: {@code plans/.versions/NAME/2026-10-04T09-30-00Z.json}. */
+/**
+ * The last ten versions of a plan before that in its file: {@code plans/.versions/NAME/2026-10-04T09-30-00Z.json}; of an
+ * organ, of those that were written over on the command line.
+ */
 final class Versions {
 
     private static final int MOST = 10;

@@ -125,7 +125,7 @@ final class Planning {
     LibraryEvent.VersionsListed versions(String id) {
         List<LibraryEvent.Listed> listed = new ArrayList<>();
         for (Version each : library.versions(id)) {
-            String words = "as saved at " + Presence.time(each.saved());
+            String words = "saved " + Presence.time(each.saved());
             listed.add(new LibraryEvent.Listed(Integer.toString(listed.size()), words, ""));
         }
         return new LibraryEvent.VersionsListed(id, listed);

@@ -300,7 +300,8 @@ class AssessCommandTest {
         assertThat(reply.results()).contains("Vespers");
         assertThat(reply.words())
                 .isEqualTo(
-                        "versewind: This plan has unsaved work, which is not assessed. Open the plan to restore it.\n");
+                        "versewind: " + folder.resolve("plans/odd.json") + " has unsaved work, which is not assessed."
+                                + " To restore it: versewind " + folder.resolve("plans/odd.json") + "\n");
     }
 
     @Test
