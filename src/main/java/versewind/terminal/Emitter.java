@@ -22,7 +22,6 @@ final class Emitter {
 
     private static final int UNKNOWN = -1;
     private static final int BLANK = ' ' << 8;
-    private static final int NOT_ENCODABLE = '?';
     /** Bytes of the sequence that erases to the end of the line. */
     private static final int ERASE_BYTES = 3;
 
@@ -122,11 +121,11 @@ final class Emitter {
         }
     }
 
-    /** The character of a cell, or "?" in each of its columns if the charset cannot encode it. */
+    /** The character of a cell, or in each of its columns its plain form if the charset cannot encode it. */
     private int shown(Frame frame, int x, int y) {
         int character = frame.character(x, y);
         int lead = character == SECOND_HALF ? frame.character(x - 1, y) : character;
-        return isEncodable(lead) ? character : NOT_ENCODABLE;
+        return isEncodable(lead) ? character : Text.plain(lead);
     }
 
     private boolean isEncodable(int character) {

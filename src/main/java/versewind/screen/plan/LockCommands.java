@@ -27,21 +27,23 @@ final class LockCommands {
                 : state.says("Only stops can be locked.");
     }
 
-    /** From free to always, to never, to free. */
+    /** From free to locked as it is, drawn or not, to the other way, to free. */
     static State lock(State state, PlanEdit work, Verse verse) {
         return onStop(state, work, stop -> lock(state, work, verse, stop));
     }
 
     private static State lock(State state, PlanEdit work, Verse verse, int stop) {
-        Locks next = next(verse.locks(), stop);
+        Locks next = next(verse.locks(), stop, verse.registration().stops().contains(stop));
         return PlanChanges.change(state, work, verse.withLocks(next)).says(words(work, next, stop) + ".");
     }
 
-    private static Locks next(Locks locks, int stop) {
-        if (locks.always().contains(stop)) {
-            return locks.withNever(stop);
+    private static Locks next(Locks locks, int stop, boolean isDrawn) {
+        boolean isFree = !locks.always().contains(stop) && !locks.never().contains(stop);
+        boolean isAsItIs = (isDrawn ? locks.always() : locks.never()).contains(stop);
+        if (!isFree && !isAsItIs) {
+            return locks.without(stop);
         }
-        return locks.never().contains(stop) ? locks.without(stop) : locks.withAlways(stop);
+        return isFree == isDrawn ? locks.withAlways(stop) : locks.withNever(stop);
     }
 
     /** As it is locked here it is locked in all verses. */

@@ -75,7 +75,7 @@ public record PlanScreen() implements Screen {
                     "softer: close the swell box a step",
                     verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, -1)))
             .key("c", "draw what the previous verse has", verse(StopCommands::takeOver))
-            .key(STOPS, "v", "lock the stop for proposals: always drawn, never drawn, free", verse(LockCommands::lock))
+            .key(STOPS, "v", "lock the stop for proposals: as it is, the other way, free", verse(LockCommands::lock))
             .key(STOPS, "V", "lock it the same way in every verse of the service", verse(LockCommands::lockThroughout))
             .key("R", "usual registrations: recall one", plan(UsualScreen::open))
             .key("*", "keep what is drawn as a usual registration", verse(UsualForm::ofVerse))

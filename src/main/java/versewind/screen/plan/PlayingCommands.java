@@ -65,7 +65,7 @@ final class PlayingCommands {
             singing = Singing.ORDINARY;
         }
         State step = PlanChanges.change(state, work, verse.withMood(next).withSinging(singing));
-        String too = singing == verse.singing() ? "" : " They sing " + sung(singing) + ".";
+        String too = singing == verse.singing() || !verse.isSung() ? "" : " They sing " + sung(singing) + ".";
         return step.says(verse.label() + " is to sound " + next.word() + "." + too);
     }
 

@@ -32,6 +32,18 @@ public final class Text {
         return clean.toString();
     }
 
+    /** The character of ASCII that is nearest to another: "e" for "é", "'" for "’"; "?" where there is none. */
+    public static int plain(int character) {
+        int first = Normalizer.normalize(Character.toString(character), Normalizer.Form.NFKD)
+                .codePointAt(0);
+        return switch (first) {
+            case 0x2018, 0x2019, 0x201A -> '\'';
+            case 0x201C, 0x201D, 0x201E -> '"';
+            case 0x2010, 0x2011, 0x2013, 0x2014, 0x2212 -> '-';
+            default -> first < 0x80 ? first : NOT_SHOWN;
+        };
+    }
+
     /**
      * True where nothing can be composed: Latin letters, punctuation, signs, and the marks and rules that screens are
      * drawn with. Java's tables need not be read for them.

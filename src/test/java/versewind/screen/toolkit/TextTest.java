@@ -32,6 +32,13 @@ class TextTest {
     }
 
     @Test
+    void what_a_terminal_cannot_show_has_a_plain_form() {
+        StringBuilder plain = new StringBuilder();
+        "Récit d’Été – Flöte 音".codePoints().forEach(point -> plain.appendCodePoint(Text.plain(point)));
+        assertThat(plain).hasToString("Recit d'Ete - Flote ?");
+    }
+
+    @Test
     void an_accent_is_put_over_its_letter() {
         assertThat(Text.clean("Re\u0301cit")).isEqualTo("Récit");
     }
