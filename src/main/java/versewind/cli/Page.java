@@ -19,9 +19,9 @@ final class Page {
     private static final String CUT = "~";
     private static final String NO_BREAK = "\u00a0";
 
-    /** The blank between a name and its number, at which no line is broken: "Fifteenth 2", "Mixture III", "2 2/3". */
+    /** The blank before a number, at which no line is broken: "Fifteenth 2", "Mixture III", "2 2/3"; "208 V2". */
     private static final Pattern NUMBERED =
-            Pattern.compile("(?<=[\\p{L}.)]) (?=(?:\\d+|[IVX]+)(?:[,;.:)]|\\s|$))|(?<=\\d) (?=\\d+/\\d)");
+            Pattern.compile("(?<=[\\p{L}.)]) (?=(?:\\d+|[IVX]+)(?:[,;.:)]|\\s|$))|(?<=\\d) (?=\\d+/\\d|V\\d)");
 
     private final CharsetFallback lettering;
     private final int columns;

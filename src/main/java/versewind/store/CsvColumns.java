@@ -57,8 +57,8 @@ final class CsvColumns {
     Optional<String> excess(Csv.Row row) {
         boolean isExcess = row.cells().stream().skip(places.size()).anyMatch(cell -> !cell.isBlank());
         return isExcess
-                ? Optional.of("there are more cells than columns. Put what contains commas, such as a registration,"
-                        + " in quotation marks.")
+                ? Optional.of("there are more cells than columns. Put what contains commas or semicolons, such as a"
+                        + " registration, in quotation marks.")
                 : Optional.empty();
     }
 }

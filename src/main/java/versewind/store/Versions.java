@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * The last ten versions of a plan before that in its file: {@code plans/.versions/NAME/2026-10-04T09-30-00Z.json}; of an
- * organ, of those that were written over on the command line.
+ * The last ten versions of a plan before that in its file: {@code plans/.versions/NAME/2026-10-04T09-30-00Z.json}; of
+ * an organ, those that were written over on the command line.
  */
 final class Versions {
 

@@ -168,7 +168,7 @@ class PlanCsvTest {
 
         assertThat(bad.sentences())
                 .containsExactly("line 3: there are more cells than columns."
-                        + " Put what contains commas, such as a registration, in quotation marks.");
+                        + " Put what contains commas or semicolons, such as a registration, in quotation marks.");
         assertThat(read(head + row + "Great: Principal 4,,\n").plan().hymns()).hasSize(1);
     }
 
