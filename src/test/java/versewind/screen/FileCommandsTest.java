@@ -59,6 +59,14 @@ class FileCommandsTest {
     }
 
     @Test
+    void a_question_with_one_answer_is_left_with_escape_too() {
+        Desk empty = Desk.empty(80, 24);
+        empty.answer(new Event.Failed("plans/odd.json cannot be read."));
+
+        assertThat(empty.press("<Esc>").effects()).contains(Wanted.of("listPlans"));
+    }
+
+    @Test
     void from_a_plan_that_others_have_open_one_can_step_back() {
         desk.answer(new FileEvent.OpenElsewhere(List.of("anna has it open")));
         desk.press("<Esc>");

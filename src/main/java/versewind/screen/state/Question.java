@@ -56,12 +56,19 @@ public record Question(String text, List<Answer> answers) implements Screen {
                 List.of(new Answer("Enter", "OK", closed -> closed), new Answer("Esc", "close", closed -> closed))));
     }
 
+    /** The answers; where there is only one, Esc gives it too. */
     @Override
     public KeyTable<?> keys() {
         KeyTable<Question> keys = KeyTable.under("Answers");
-        answers.forEach(answer -> keys.key(answer.key().name(), answer.words(), (asked, state) -> answer.then()
-                .apply(state.close())));
+        answers.forEach(answer -> answer(keys, answer.key().name(), answer));
+        if (answers.size() == 1 && !answers.get(0).key().equals(Answer.STAY.key())) {
+            answer(keys, Answer.STAY.key().name(), answers.get(0));
+        }
         return keys;
+    }
+
+    private static void answer(KeyTable<Question> keys, String key, Answer answer) {
+        keys.key(key, answer.words(), (asked, state) -> answer.then().apply(state.close()));
     }
 
     @Override
