@@ -7,6 +7,7 @@ import versewind.organ.Piston;
 import versewind.organ.Pressed;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
+import versewind.plan.VerseKind;
 
 /**
  * The rules on how a verse follows the one before: its level, its piston, and the time to set it.
@@ -15,11 +16,12 @@ import versewind.plan.Verse;
  */
 public enum ChangeRule implements PlanRule {
 
-    /** Between neighbouring verses of the same singers the organ makes no leap. */
+    /** Between neighbouring verses of the same singers the organ makes no leap; an Amen has a rule of its own. */
     STEP("step", 2) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
             boolean isCompared = index > 0
+                    && hymn.verse(index).kind() != VerseKind.AMEN
                     && hymn.company(index).isSung()
                     && hymn.isSungAlike(index, index - 1)
                     && !hymn.estimate(index).isSilent()

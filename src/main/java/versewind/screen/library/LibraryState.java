@@ -104,7 +104,7 @@ record LibraryState(
         return plans.size() >= files && files != NOT_COUNTED;
     }
 
-    /** The plans that have every word typed. */
+    /** The plans that have every word typed, those first that have them in their own row. */
     List<LibraryEvent.ListedPlan> fittingPlans() {
         Sought sought = Sought.of(filter.text());
         return sought.words().isEmpty()
@@ -112,6 +112,7 @@ record LibraryState(
                 : plans.stream()
                         .filter(plan ->
                                 sought.isInPlain(plan.plain()) || foundIn(plan).isPresent())
+                        .sorted(Comparator.comparing(plan -> !sought.isInPlain(plan.plain())))
                         .toList();
     }
 

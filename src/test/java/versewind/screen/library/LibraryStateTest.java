@@ -89,6 +89,15 @@ class LibraryStateTest {
     }
 
     @Test
+    void a_plan_that_is_called_so_comes_before_one_that_only_has_it_in_a_hymn() {
+        desk.library(LENT, ADVENT);
+        assertThat(rows()).containsExactly("lent", "advent");
+        desk.press("'advent'").answer(new LibraryEvent.PlansFound("advent", Map.of("lent", "ADVENT SONG")));
+
+        assertThat(rows()).containsExactly("advent", "lent");
+    }
+
+    @Test
     void a_service_is_played_on_another_organ_and_told_what_is_missing_and_what_to_set_first() {
         desk.library(LENT, ADVENT)
                 .press("^T")
