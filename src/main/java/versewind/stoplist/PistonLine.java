@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.stoplist.Token.Kind;
 
@@ -21,6 +22,12 @@ import versewind.stoplist.Token.Kind;
 record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Integer> divisionals, List<String> rest) {
 
     private static final TokenForm RANGE = TokenForm.of("#3 [-]|=to|=bis #3");
+    private static final List<List<String>> NUMBERS_FROM_TWO = List.of(
+            List.of("two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"),
+            List.of("zwei", "drei", "vier", "fünf", "sechs", "sieben", "acht", "neun", "zehn", "elf", "zwölf"),
+            List.of("deux", "trois", "quatre", "cinq", "six", "sept", "huit", "neuf", "dix", "onze", "douze"),
+            List.of("twee", "drie", "vier", "vijf", "zes", "zeven", "acht", "negen", "tien", "elf", "twaalf"));
+
     private static final int MOST = 40;
     private static final int MOST_LEVELS = 100_000;
     private static final int MOST_DIGITS = 5;
@@ -49,18 +56,17 @@ record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Intege
         for (String part : Segments.split(text, PistonLine::isBetween)) {
             List<String> words = Spelling.words(part);
             boolean isOther = WordList.of("other aid").in(words) || isOfCoupler(words, language);
-            int count = isOther ? 0 : count(new Line(part));
+            int count = isOther ? 0 : inWords(words).orElse(count(new Line(part)));
             boolean few = count > 0 && count <= MOST;
-            Optional<DivisionWord> division =
-                    division(WordList.of("aid of pistons").without(words), language);
+            List<DivisionWord> named = divisions(WordList.of("aid of pistons").without(words), language);
             if (few && WordList.of("general piston").in(words)) {
                 generals = count;
             } else if (few
                     && WordList.of("each").in(words)
                     && WordList.of("each of").in(words)) {
                 toEach = count;
-            } else if (few && division.isPresent()) {
-                divisionals.put(division.get(), count);
+            } else if (few && !named.isEmpty()) {
+                named.forEach(division -> divisionals.put(division, count));
             } else if (count > 0
                     && count <= MOST_LEVELS
                     && WordList.of("memory level").in(words)) {
@@ -85,6 +91,15 @@ record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Intege
         return counted || line.isSign(token, ",;:") || (line.isSign(token, ".") && line.gap(token + 1) > 0);
     }
 
+    /** "Six general pistons" are six; empty where no number is written out. */
+    private static OptionalInt inWords(List<String> words) {
+        return NUMBERS_FROM_TWO.stream()
+                .flatMap(numbers -> words.stream().map(numbers::indexOf))
+                .filter(place -> place >= 0)
+                .mapToInt(place -> place + 2)
+                .findFirst();
+    }
+
     /** "6" is six; "1-8" is eight; 0 where no number is said, or more than one. */
     private static int count(Line line) {
         int[] numbers = IntStream.range(0, line.size())
@@ -103,6 +118,19 @@ record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Intege
 
     private static int number(Line line, int token) {
         return Integer.parseInt(line.at(token).text());
+    }
+
+    /** "Three to Great and Swell": one division, or those on both sides of the "and". */
+    private static List<DivisionWord> divisions(List<String> words, String language) {
+        int and = IntStream.range(0, words.size())
+                .filter(i -> WordList.of("and").has(words.get(i)))
+                .findFirst()
+                .orElse(words.size());
+        List<DivisionWord> all = new ArrayList<>();
+        division(words.subList(0, and), language).ifPresent(all::add);
+        division(words.subList(Math.min(and + 1, words.size()), words.size()), language)
+                .ifPresent(all::add);
+        return all;
     }
 
     private static Optional<DivisionWord> division(List<String> words, String language) {

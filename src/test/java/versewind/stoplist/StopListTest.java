@@ -62,6 +62,22 @@ class StopListTest {
         assertThat(stop.ranks()).isEqualTo(1);
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Six general pistons | 6 | {}",
+                "Six thumb pistons (generals); drei Setzer zum Pedal | 6 | {Pedal=3}",
+                "Three pistons to each of Great and Pedal | 0 | {Great=3, Pedal=3}",
+                "8 generals; four pistons to Great | 8 | {Great=4}"
+            })
+    void numbers_of_pistons_are_read_in_words_too(String text, int generals, String divisionals) {
+        StopList list =
+                StopList.read("Great\nOpen Diapason 8\nPrincipal 4\nPedal\nBourdon 16\nBass Flute 8\n\n" + text);
+        assertThat(list.pistons().generals()).isEqualTo(generals);
+        assertThat(list.pistons().divisionals()).hasToString(divisionals);
+    }
+
     /** "french.txt", after which the lists of one country or kind are called. */
     static List<String> countries() throws IOException {
         return lists().stream()
