@@ -34,7 +34,7 @@ class SpokenTest {
     @Test
     void another_hymn_is_named_and_a_lock_is_said() {
         assertThat(desk.press("]").said()).startsWith("211 For rain upon the furrow. Intro: the melody soloed; ");
-        assertThat(desk.press("v", "<Down>", "<Up>").said()).endsWith(", in, locked, always drawn.");
+        assertThat(desk.press("v", "<Down>", "<Up>").said()).endsWith(", in, locked, never drawn.");
     }
 
     @Test
