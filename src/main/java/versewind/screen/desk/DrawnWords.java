@@ -52,19 +52,24 @@ record DrawnWords(Marks marks, Instrument organ, List<DivisionLine> lines) {
                 .toList());
     }
 
+    /** Tremulants, which are no stops, stand first, so that they are not taken for left out. */
     private List<String> allBut(DivisionLine line) {
-        List<String> left = organ.division(line.where()).stream()
+        List<String> stops = organ.division(line.where()).stream()
                 .boxed()
                 .flatMap(division -> organ.stops().stream().filter(knob -> knob.division() == division))
                 .map(knob -> knob.stop().label())
-                .filter(name -> !line.knobs().contains(name))
                 .toList();
+        List<String> left =
+                stops.stream().filter(name -> !line.knobs().contains(name)).toList();
+        List<String> names = new ArrayList<>(
+                line.knobs().stream().filter(name -> !stops.contains(name)).toList());
+        int drawn = line.knobs().size() - names.size();
         boolean isCoupler = line.where().equals(StopChangesByDivision.COUPLERS);
-        if (isCoupler || left.size() >= line.knobs().size()) {
+        if (isCoupler || left.size() >= drawn) {
             return line.knobs();
         }
-        List<String> names = new ArrayList<>(left.isEmpty() ? List.of("") : left);
-        names.set(0, ("all" + (left.isEmpty() ? "" : " but ") + names.get(0)));
+        names.add(left.isEmpty() ? "all" : "all but " + left.get(0));
+        names.addAll(left.subList(Math.min(1, left.size()), left.size()));
         return names;
     }
 
