@@ -11,6 +11,9 @@ public final class Text {
     /** What stands for a character that cannot be shown. */
     private static final int NOT_SHOWN = '?';
 
+    /** Between the figures of a fraction that was one character. */
+    private static final char FRACTION = '\u2044';
+
     private static final Pattern BREAK = Pattern.compile("\\R");
 
     private Text() {}
@@ -32,10 +35,13 @@ public final class Text {
         return clean.toString();
     }
 
-    /** The character of ASCII that is nearest to another: "e" for "é", "'" for "’"; "?" where there is none. */
+    /**
+     * The character of ASCII that is nearest to another: "e" for "é", "'" for "’"; "?" where there is none, and for a
+     * fraction, which one figure would make another number.
+     */
     public static int plain(int character) {
-        int first = Normalizer.normalize(Character.toString(character), Normalizer.Form.NFKD)
-                .codePointAt(0);
+        String parts = Normalizer.normalize(Character.toString(character), Normalizer.Form.NFKD);
+        int first = parts.indexOf(FRACTION) > 0 ? NOT_SHOWN : parts.codePointAt(0);
         return switch (first) {
             case 0x2018, 0x2019, 0x201A -> '\'';
             case 0x201C, 0x201D, 0x201E -> '"';
