@@ -61,7 +61,8 @@ final class Composition {
     }
 
     /**
-     * The composition of a stop; empty where the list does not tell it, or another number of ranks.
+     * The composition of a stop; empty where the list does not tell it from the lowest key on, or another number of
+     * ranks.
      *
      * @param stop a compound stop
      * @param keys how many keys it has
@@ -78,7 +79,7 @@ final class Composition {
                 told.putIfAbsent(key.get(), pitches);
             }
         }
-        boolean fits = !told.isEmpty() && stop.family().isCompound();
+        boolean fits = stop.family().isCompound() && told.containsKey(Division.BOTTOM_KEY);
         return !fits
                 ? List.of()
                 : told.size() > 1 || stop.family() == Family.CORNET

@@ -73,6 +73,13 @@ class KeptRemarksTest {
     }
 
     @Test
+    void pitches_from_a_higher_key_on_are_kept_as_a_note_and_do_not_count_below_it() {
+        Stop made = last("Great\nOpen Diapason 8\nMixture III (c1: 2 + 1 1/3 + 1)");
+        assertThat(made.composition()).isEmpty();
+        assertThat(made.note()).isEqualTo("c1: 2 + 1 1/3 + 1");
+    }
+
+    @Test
     void a_principal_that_is_said_to_be_stopped_is_a_flute() {
         Stop made = last("Great\nOpen Diapason 8\nPedal\nPedal Principal (stopped) 16");
         assertThat(made.family()).isEqualTo(Family.FLUTE);
