@@ -123,8 +123,9 @@ public record Experience(List<HeardRegistration> usual, List<HeardRegistration> 
      * @param people present
      */
     public Optional<HeardRegistration> lastHeard(OrganSound sound, Verse verse, int people) {
+        Verse heard = answers.isEmpty() ? verse : sound.heard(verse);
         for (int place = answers.size() - 1; place >= 0; place--) {
-            if (answers.get(place).isAlike(sound, verse, people)) {
+            if (answers.get(place).isOf(sound, heard, people)) {
                 return Optional.of(answers.get(place));
             }
         }

@@ -118,7 +118,13 @@ public record HeardRegistration(
 
     /** True if a verse is heard and sung just as it was when this was heard; see {@link FeltVerses#areAlike}. */
     boolean isAlike(OrganSound sound, Verse other, int otherPeople) {
-        return FeltVerses.areAlike(sound.heard(verse()), people, sound.heard(other), otherPeople);
+        return isOf(sound, sound.heard(other), otherPeople);
+    }
+
+    /** The same for a verse as it is {@link OrganSound#heard}, which is worked out once for many. */
+    boolean isOf(OrganSound sound, Verse asHeard, int otherPeople) {
+        return hands.equals(asHeard.hands())
+                && FeltVerses.areAlike(sound.heard(verse()), people, asHeard, otherPeople);
     }
 
     /** A verse that is played and judged so. */
