@@ -101,10 +101,16 @@ public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
     }
 
     private static String ready(OrganFacts organ, BuildingLine.Addition next) {
-        String name = name(organ, next);
+        return coupled(organ, next).map(what -> "have the " + what + " ready to couple").orElseGet(() ->
+                "have " + name(organ, next) + " ready");
+    }
+
+    /** What an addition couples, if its name says that it does. */
+    private static Optional<String> coupled(OrganFacts organ, BuildingLine.Addition addition) {
+        String name = name(organ, addition);
         return name.endsWith(COUPLED)
-                ? "have the " + name.substring(0, name.length() - COUPLED.length()) + " ready to couple"
-                : "have " + name + " ready";
+                ? Optional.of(name.substring(0, name.length() - COUPLED.length()))
+                : Optional.empty();
     }
 
     /** The stop that an addition draws on the manuals, or else its name. */
@@ -130,7 +136,9 @@ public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
 
     private static Optional<String> last(OrganFacts organ, BuildingLine line, Registration drawn) {
         List<BuildingLine.Addition> begun = line.begun(drawn);
-        return begun.isEmpty() ? Optional.empty() : Optional.of("push in " + name(organ, begun.get(0)));
+        return begun.stream().findFirst().map(last -> coupled(organ, last)
+                .map(what -> "uncouple the " + what)
+                .orElseGet(() -> "push in " + name(organ, last)));
     }
 
     /** In words: "or lost, 3 in 10: have Mixture III ready". */

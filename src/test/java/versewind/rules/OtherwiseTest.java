@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import versewind.organ.Instrument;
@@ -13,6 +14,7 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
+import versewind.plan.VersePlace;
 import versewind.plan.Verses;
 import versewind.sound.Balance;
 import versewind.sound.OrganSound;
@@ -49,5 +51,21 @@ class OtherwiseTest {
 
         assertThat(Advice.on(sound).otherwise(verse, balance).map(Otherwise::words))
                 .isEqualTo(words.isEmpty() ? Optional.empty() : Optional.of(words));
+    }
+
+    @Test
+    void what_was_coupled_last_is_uncoupled() throws Exception {
+        var open = new Library(Path.of("")).openPlan("wedding");
+        OrganSound sound = open.organ().sound();
+        Verse verse = open.plan()
+                .verse(new VersePlace(1, 4))
+                .withRegistration(new RegistrationText(open.instrument())
+                        .parse("Grand-Orgue: Montre 8, Prestant 4; Positif: Montre 8, Prestant 4; Récit expressif:"
+                                + " Flûte harm. 8, Viole 8, Flûte octav. 4; Pédale: Soubasse 16, Flûte 8; couplers:"
+                                + " Positif au G.O., Récit au G.O., Tirasse G.O.; Récit expressif closed"));
+        Balance balance = sound.estimate(verse, 60, OptionalInt.empty()).balance();
+
+        assertThat(Advice.on(sound).otherwise(verse, balance).map(Otherwise::words))
+                .contains("or too strong, 3 in 10: uncouple the Récit expressif 8 4");
     }
 }
