@@ -123,8 +123,7 @@ public record HeardRegistration(
 
     /** The same for a verse as it is {@link OrganSound#heard}, which is worked out once for many. */
     boolean isOf(OrganSound sound, Verse asHeard, int otherPeople) {
-        return hands.equals(asHeard.hands())
-                && FeltVerses.areAlike(sound.heard(verse()), people, asHeard, otherPeople);
+        return hands.equals(asHeard.hands()) && FeltVerses.areAlike(sound.heard(verse()), people, asHeard, otherPeople);
     }
 
     /** A verse that is played and judged so. */

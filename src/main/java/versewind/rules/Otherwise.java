@@ -101,8 +101,9 @@ public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
     }
 
     private static String ready(OrganFacts organ, BuildingLine.Addition next) {
-        return coupled(organ, next).map(what -> "have the " + what + " ready to couple").orElseGet(() ->
-                "have " + name(organ, next) + " ready");
+        return coupled(organ, next)
+                .map(what -> "have the " + what + " ready to couple")
+                .orElseGet(() -> "have " + name(organ, next) + " ready");
     }
 
     /** What an addition couples, if its name says that it does. */

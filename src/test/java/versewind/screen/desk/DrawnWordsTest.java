@@ -19,9 +19,9 @@ class DrawnWordsTest {
     private String byTheRest(IndexSet notDrawn, String besides) throws NotationException {
         int swell = organ.division("Swell").orElseThrow();
         Registration rest = new RegistrationText(organ).parse(besides);
-        IndexSet all = IndexSet.of(organ.stops().stream()
-                .filter(knob -> knob.division() == swell)
-                .mapToInt(knob -> organ.stops().indexOf(knob)));
+        IndexSet all = IndexSet.of(
+                organ.stops().stream().filter(knob -> knob.division() == swell).mapToInt(knob -> organ.stops()
+                        .indexOf(knob)));
         Registration drawn = rest.withStops(rest.stops().plus(all).minus(notDrawn));
         return new DrawnWords(Marks.WORDS, organ, DivisionLine.of(organ, drawn, drawn.stops()))
                 .byTheRest()
