@@ -5,6 +5,7 @@ import java.util.Optional;
 import versewind.organ.Division;
 import versewind.organ.Instrument;
 import versewind.plan.HandsAndFeet;
+import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Share;
@@ -92,5 +93,12 @@ public final class Wording {
         return balance.odds().isEmpty()
                 ? Optional.empty()
                 : Optional.of(what + LevelText.percent(balance.share().orElseThrow()));
+    }
+
+    /** ", with its 5 verses in place of 4", where a hymn is copied over another; blank for as many. */
+    public static String otherVerses(Hymn before, Hymn after) {
+        long was = before.verses().stream().filter(Verse::isSung).count();
+        long is = after.verses().stream().filter(Verse::isSung).count();
+        return was == is ? "" : ", with its " + is + (is == 1 ? " verse" : " verses") + " in place of " + was;
     }
 }

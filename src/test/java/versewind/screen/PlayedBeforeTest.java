@@ -40,6 +40,9 @@ class PlayedBeforeTest {
         assertThat(desk.effects()).contains(Wanted.of("bringHymn", "harvest-festival", 0, Effect.Bringing.VERSES));
         desk.answer(new LibraryEvent.HymnBrought(corvening, earlier.instrument(), Effect.Bringing.VERSES));
 
+        long sung = corvening.verses().stream().filter(Verse::isSung).count();
+        long was = before.hymns().get(0).verses().stream().filter(Verse::isSung).count();
+        assertThat(desk.said()).isEqualTo("Copied, with its " + sung + " verses in place of " + was + "; u to undo.");
         assertThat(desk.hymn().number()).isEqualTo("31");
         assertThat(desk.hymn().title()).isEqualTo("Hymn 31");
         assertThat(desk.hymn().key()).isEqualTo(corvening.key());

@@ -34,6 +34,7 @@ import versewind.screen.state.PlanEdit;
 import versewind.screen.state.ServiceForm;
 import versewind.screen.state.State;
 import versewind.screen.toolkit.ShortWords;
+import versewind.sheet.Wording;
 
 /** What comes of looking into the library. */
 public interface LibraryEvent extends Event {
@@ -317,7 +318,11 @@ public interface LibraryEvent extends Event {
             Plan plan = isForCurrent
                     ? work.plan().withHymn(at, work.hymn().get().completedFrom(locked))
                     : work.plan().inserting(at, locked);
-            State after = PlanChanges.edit(closed.says("Copied; u to undo."), work, plan, new VersePlace(at, 0));
+            String verses = isForCurrent
+                    ? Wording.otherVerses(work.hymn().get(), plan.hymns().get(at))
+                    : "";
+            State after = PlanChanges.edit(
+                    closed.says("Copied" + verses + "; u to undo."), work, plan, new VersePlace(at, 0));
             List<Chooser.Row> replaced = here.replacements().stream()
                     .map(each -> new Chooser.Row(
                             each.was(), each.was(), each.becomes().orElse("no equivalent on this organ")))
