@@ -244,10 +244,11 @@ public final class RegistrationText {
         return more.orElseThrow(() -> new NotationException(Quoted.text(part) + " has no colon. " + EXAMPLE));
     }
 
-    /** With couplers and tremulants drawn that a list names in whole; empty where it names anything else. */
+    /** With couplers and tremulants that a list names in whole; empty where it names anything else, or nothing. */
     private Optional<Registration> withNamed(Registration drawn, String list) {
         Registration more = drawn;
-        for (String each : NameList.parts(list, ",")) {
+        List<String> names = NameList.parts(list, ",");
+        for (String each : names) {
             String name = NameList.name(each);
             OptionalInt coupler = couplers.whole(name);
             OptionalInt tremulant = tremulant(name);
@@ -258,7 +259,7 @@ public final class RegistrationText {
                     ? more.withCouplers(more.couplers().with(coupler.getAsInt()))
                     : more.withTremulants(more.tremulants().with(tremulant.getAsInt()));
         }
-        return Optional.of(more);
+        return names.isEmpty() ? Optional.empty() : Optional.of(more);
     }
 
     /** Index of the tremulant of a name; where there is only one, also of that word. */

@@ -176,6 +176,8 @@ class RegistrationTextTest {
             value = {
                 "Open Diapason 8 | \"Open Diapason 8\" has no colon."
                         + " Write a division, a colon and its stops, like \"Great: Open Diapason 8, Principal 4\".",
+                ", , | \", ,\" has no colon."
+                        + " Write a division, a colon and its stops, like \"Great: Open Diapason 8, Principal 4\".",
                 "Great: | Nothing follows \"Great:\"."
                         + " Write a division, a colon and its stops, like \"Great: Open Diapason 8, Principal 4\".",
                 "Grate: Principal 4 | The organ has no division \"Grate\". Did you mean \"Great\"?",
