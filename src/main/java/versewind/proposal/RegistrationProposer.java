@@ -150,7 +150,7 @@ public final class RegistrationProposer {
      */
     public record OfVerse(VersePlace place, List<Proposal> proposals) {
 
-        /** What is usual is about as strong as the best up to three steps of the order. An estimate. */
+        /** What is usual is not much stronger than the best up to three steps of the order. An estimate. */
         private static final double A_LEAP = 3 * Target.A_STEP;
 
         public OfVerse {
@@ -158,8 +158,8 @@ public final class RegistrationProposer {
         }
 
         /**
-         * The same with what is usual, where that is not among them: before the others if it is about as strong as the
-         * best, else after them.
+         * The same with what is usual, where that is not among them: before the others, or after them if it is much
+         * stronger than the best.
          */
         public OfVerse after(Optional<Proposal> usual) {
             boolean isNew = usual.isPresent()

@@ -15,8 +15,8 @@ import versewind.plan.VersePlace;
  * The shape of a hymn and of the service: by how much the share of a verse is lifted over what its mood wants. A hymn
  * rises evenly from its first verse to its last, more on a festal day and not at all on a solemn one; a last verse that
  * is not gentle itself, of a hymn that is not, is lifted besides, under a descant too, for the people sing the tune;
- * what only introduces stands a little lower; and the service grows from its first hymn to its last. A day of penance is held back and does
- * all this by half. An estimate; common practice, no source.
+ * what only introduces stands a little lower; and the service grows from its first hymn to its last. A day of penance
+ * is held back and does all this by half. An estimate; common practice, no source.
  */
 final class Shape {
 
