@@ -51,8 +51,10 @@ enum LineKind {
                 String name = outside.part(0, (int) outside.tokens().stream()
                         .takeWhile(each -> !each.is(Token.Kind.OPEN))
                         .count());
-                return text.lines()
-                        .openManual(Spelling.unnumbered(name), Compass.keys(text.text(), false), text.line());
+                // "(I) Manual": what stands in brackets before it is no name
+                String manual =
+                        Spelling.unnumbered(name.isBlank() ? outside.outside().strip() : name);
+                return text.lines().openManual(manual, Compass.keys(text.text(), false), text.line());
             }
             text.lines().leaveOut(text.line(), part.head(), "a title", Unread.Weight.NOTE);
             return text.goOn(

@@ -427,4 +427,13 @@ class StopListTest {
         assertThat(StopList.read(list).stops().map(ReadStop::name))
                 .containsExactly("Lleno Mano izquierda", "Trompeta magna Mano derecha");
     }
+
+    @Test
+    void what_stands_in_brackets_before_the_only_manual_is_not_its_name() {
+        for (String head : List.of("(I) Manual", "(enclosed) Manual")) {
+            StopList list = StopList.read(head + "\nPrincipal 8\nOctave 4\nPedal\nSubbass 16\nGreat to Pedal");
+            assertThat(list.divisions()).extracting(ReadDivision::name).containsExactly("Manual", "Pedal");
+            assertThat(NewInstrument.of(list, "New")).isPresent();
+        }
+    }
 }
