@@ -189,7 +189,7 @@ public record DynamicSteps(List<DynamicStep> stronger, List<DynamicStep> softer)
         }
 
         /**
-         * Whether reeds stand over mixtures, or a 2 ft, mixtures and reeds over others of their division: what lies below
+         * Whether reeds stand over mixtures, or a 2 ft, mixtures and reeds over others of their division: what is below
          * is not taken away first.
          */
         private boolean crowns(BuildingLine.Addition later, BuildingLine.Addition earlier, BuildingStep crown) {

@@ -9,7 +9,7 @@ import versewind.organ.Pipe;
  * The usual family, pitch and pipes of the stops of one name.
  *
  * @param name the name as it is mostly written
- * @param language "en", "de", "fr", "nl", "it", "es", "nordic", "fi", "hu", or "la" for a name that is at home everywhere
+ * @param language "en", "de", "fr", "nl", "it", "es", "nordic", "fi", "hu", or "la" for a name that is known everywhere
  * @param family its tonal family
  * @param footage its usual pitch on a manual
  * @param pedalFootage its usual pitch in a pedal

@@ -217,7 +217,7 @@ public record StopGridLayout(List<Column> columns, List<Integer> pages, List<Ite
         return best;
     }
 
-    /** Gives what is left of each page's width to its columns that are narrower than their names, the narrowest first. */
+    /** Gives what is left of a page's width to its columns that are narrower than their names, the narrowest first. */
     private static List<Column> widened(List<Column> narrow, List<Column> natural, List<Integer> pages, int width) {
         List<Column> wide = new ArrayList<>(narrow);
         for (int page = 0; page < pages.size(); page++) {

@@ -1,6 +1,6 @@
 package versewind.screen.toolkit;
 
-/** A mark that the screen is drawn with: in Unicode, in ASCII, and in words, blank where words beside it say the same. */
+/** A mark that the screen is drawn with: in Unicode, in ASCII and in words; blank where words beside it say so. */
 public enum Mark {
     /** Before a stop that is drawn. */
     DRAWN("●", "#"),

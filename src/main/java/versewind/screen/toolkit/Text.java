@@ -36,8 +36,8 @@ public final class Text {
     }
 
     /**
-     * The character of ASCII that is nearest to another: "e" for "é", "'" for "’"; "?" where there is none, and for a
-     * fraction, which one figure would make another number.
+     * The character of ASCII that is nearest to another: "e" for "é"; "?" where there is none, and for a fraction,
+     * which one figure would make another number.
      */
     public static int plain(int character) {
         String parts = Normalizer.normalize(Character.toString(character), Normalizer.Form.NFKD);
