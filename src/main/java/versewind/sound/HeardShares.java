@@ -8,12 +8,12 @@ import versewind.plan.HeardAs;
 import versewind.plan.Mode;
 
 /**
- * What was heard by the singers of a verse, by strength of the organ: what is stronger than a verse that was too strong,
+ * What was heard by the singers of a verse, by strength of the organ: what is stronger than one that was too strong,
  * or hardly weaker, is felt too strong as well, and what is weaker than one that was too soft, or hardly stronger, too
  * soft.
  *
- * <p>"Too strong" holds for singers who are no more and sing no more strongly than those who were led so, "too soft" for
- * those who are no fewer; "right" speaks against either where it was said of something stronger, or weaker. Each of
+ * <p>"Too strong" holds for singers who are no more and sing no more strongly than those who were led so, "too soft"
+ * for those who are no fewer; "right" speaks against either where it was said of something stronger, or weaker. Each of
  * these answers tells of the verse as one on itself would, see {@link FeltLevel}: how far organists judge in order of
  * strength is an estimate.
  *
