@@ -186,8 +186,7 @@ final class SheetPages {
     private static List<Block> stops(List<VerseSheet> earlier, VerseSheet verse) {
         Knobs drawn = Knobs.drawn(verse.verse().registration());
         List<VerseSheet> alike = earlier.stream()
-                .filter(other -> other.verse().isPlayed()
-                        && other.verse().hands().equals(verse.verse().hands()))
+                .filter(other -> other.verse().isPlayed())
                 .filter(other -> Knobs.drawn(other.verse().registration()).equals(drawn))
                 .toList();
         if (!verse.verse().isPlayed()) {
