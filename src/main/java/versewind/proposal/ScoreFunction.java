@@ -39,7 +39,7 @@ final class ScoreFunction {
     private static final double A_KNOB = 0.03;
     private static final double BEHIND_SHUTTERS = 0.12;
     private static final double OTHER_MANUAL = 1.2;
-    private static final double OTHER_MANUAL_GENTLY = 0.1;
+    private static final double OTHER_MANUAL_GENTLY = 0.4;
     private static final double MANUAL_FOR_SOLOS = 0.5;
     private static final double IN_THE_OPEN = 0.6;
     private static final double WITHOUT_PEDAL = 1.8;
