@@ -2,8 +2,6 @@ package versewind.cli;
 
 import java.nio.charset.Charset;
 import java.nio.charset.CharsetEncoder;
-import java.text.Normalizer;
-import java.util.Map;
 import java.util.stream.Collectors;
 import versewind.screen.toolkit.Text;
 
@@ -12,21 +10,6 @@ import versewind.screen.toolkit.Text;
  * accents or become the nearest ASCII.
  */
 final class CharsetFallback {
-    private static final Map<Integer, String> TYPEWRITTEN = Map.ofEntries(
-            Map.entry(0x2018, "'"),
-            Map.entry(0x2019, "'"),
-            Map.entry(0x201A, "'"),
-            Map.entry(0x201C, "\""),
-            Map.entry(0x201D, "\""),
-            Map.entry(0x201E, "\""),
-            Map.entry(0x2013, "-"),
-            Map.entry(0x2014, "-"),
-            Map.entry(0x2212, "-"),
-            Map.entry(0xB1, "+-"),
-            Map.entry(0x2044, "/"),
-            Map.entry(0x266D, " flat"),
-            Map.entry(0x266F, " sharp"));
-
     private final CharsetEncoder encoder;
 
     CharsetFallback(Charset charset) {
@@ -57,10 +40,7 @@ final class CharsetFallback {
         if (Text.columns(point) == 0) {
             return "";
         }
-        String apart = Normalizer.normalize(as, Normalizer.Form.NFKD).replaceAll("\\p{M}+", "");
-        StringBuilder typewritten = new StringBuilder();
-        apart.codePoints()
-                .forEach(each -> typewritten.append(TYPEWRITTEN.getOrDefault(each, Character.toString(each))));
-        return !typewritten.isEmpty() && encoder.canEncode(typewritten) ? typewritten.toString() : "?";
+        String typed = Text.typewritten(point);
+        return !typed.isEmpty() && encoder.canEncode(typed) ? typed : "?";
     }
 }

@@ -76,20 +76,6 @@ public record Stop(
         }
     }
 
-    /** A stop without a note. */
-    public Stop(
-            String name,
-            Optional<Footage> footage,
-            Family family,
-            Pipe pipe,
-            int ranks,
-            List<MixtureBreak> composition,
-            double trimDb,
-            Enclosure enclosure,
-            Optional<StopName> borrowed) {
-        this(name, footage, family, pipe, ranks, composition, trimDb, enclosure, borrowed, "");
-    }
-
     /** A stop of one rank with no trim, standing with its division. */
     public static Stop of(String name, String footage, Family family, Pipe pipe) {
         return new Stop(
@@ -101,7 +87,8 @@ public record Stop(
                 List.of(),
                 0,
                 Enclosure.AS_ITS_DIVISION,
-                Optional.empty());
+                Optional.empty(),
+                "");
     }
 
     /** With another trim. */

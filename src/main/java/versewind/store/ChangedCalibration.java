@@ -175,7 +175,8 @@ final class ChangedCalibration {
                 stop.composition(),
                 stop.trimDb(),
                 stop.enclosure(),
-                Optional.empty());
+                Optional.empty(),
+                "");
         return stop.borrowed()
                 .map(lender -> organ.stop(lender).getAsInt())
                 .map(lender -> renamed.borrowing(new StopName(

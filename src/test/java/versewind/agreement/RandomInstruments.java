@@ -320,7 +320,8 @@ public final class RandomInstruments {
                 breaks,
                 0,
                 Stop.Enclosure.AS_ITS_DIVISION,
-                Optional.empty());
+                Optional.empty(),
+                "");
     }
 
     private String say(String english, String german) {

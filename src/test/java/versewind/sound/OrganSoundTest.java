@@ -325,7 +325,8 @@ class OrganSoundTest {
                         stop.composition(),
                         20,
                         stop.enclosure(),
-                        stop.borrowed()))
+                        stop.borrowed(),
+                        ""))
                 .toList();
         return new Division(division.name(), division.manual(), division.keys(), division.box(), stops);
     }

@@ -40,7 +40,8 @@ class PipeworkTest {
                 List.of(),
                 trimDb,
                 Stop.Enclosure.AS_ITS_DIVISION,
-                lender);
+                lender,
+                "");
     }
 
     private static Instrument unit(int keys, double trimDb) {
@@ -191,7 +192,8 @@ class PipeworkTest {
                 List.of(),
                 0,
                 Stop.Enclosure.OUTSIDE_THE_BOX,
-                Optional.empty());
+                Optional.empty(),
+                "");
         Division division = new Division("Manual", OptionalInt.of(1), 61, Optional.of(new SwellBox(0)), List.of(free));
         Instrument organ = new Instrument(
                 "Chapel organ",

@@ -80,7 +80,8 @@ class RanksTest {
                         new MixtureBreak(60, List.of(Footage.of(2), Footage.of(1)))),
                 0,
                 Stop.Enclosure.AS_ITS_DIVISION,
-                Optional.empty());
+                Optional.empty(),
+                "");
         assertThat(harmonics(mixture, BOTTOM_C)).isEqualTo("8 12");
         assertThat(harmonics(mixture, 59)).isEqualTo("8 12");
         assertThat(harmonics(mixture, 60)).isEqualTo("4 8");
@@ -98,7 +99,8 @@ class RanksTest {
                 List.of(),
                 0,
                 Stop.Enclosure.AS_ITS_DIVISION,
-                Optional.empty());
+                Optional.empty(),
+                "");
         assertThat(harmonics(celeste, BOTTOM_C)).isEqualTo("1 1");
     }
 }

@@ -114,7 +114,8 @@ public final class TrialOrgan {
                 List.of(),
                 0,
                 Stop.Enclosure.AS_ITS_DIVISION,
-                Optional.empty());
+                Optional.empty(),
+                "");
     }
 
     private static List<Coupler> couplers() {

@@ -53,7 +53,8 @@ class TrialTableTest {
                         Division.BOTTOM_KEY, List.of(feet("8"), feet("4"), feet("2 2/3"), feet("2"), feet("1 3/5")))),
                 0,
                 Stop.Enclosure.AS_ITS_DIVISION,
-                Optional.empty()));
+                Optional.empty(),
+                ""));
         divisions.set(TrialOrgan.GREAT, new Division("Great", OptionalInt.of(1), 61, Optional.empty(), great));
         List<Stop> swell = divisions.get(TrialOrgan.SWELL).stops();
         divisions.set(TrialOrgan.SWELL, new Division("Swell", OptionalInt.of(2), 61, box, swell));

@@ -14,6 +14,7 @@ public final class Text {
     /** Between the figures of a fraction that was one character. */
     private static final char FRACTION = '\u2044';
 
+    private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
     private static final Pattern BREAK = Pattern.compile("\\R");
 
     private Text() {}
@@ -35,19 +36,33 @@ public final class Text {
         return clean.toString();
     }
 
-    /**
-     * The character of ASCII that is nearest to another: "e" for "é"; "?" where there is none, and for a fraction,
-     * which one figure would make another number.
-     */
-    public static int plain(int character) {
-        String parts = Normalizer.normalize(Character.toString(character), Normalizer.Form.NFKD);
-        int first = parts.indexOf(FRACTION) > 0 ? NOT_SHOWN : parts.codePointAt(0);
-        return switch (first) {
-            case 0x2018, 0x2019, 0x201A -> '\'';
-            case 0x201C, 0x201D, 0x201E -> '"';
-            case 0x2010, 0x2011, 0x2013, 0x2014, 0x2212 -> '-';
-            default -> first < 0x80 ? first : NOT_SHOWN;
+    /** A character without its accents, its quotes and dashes as a typewriter has them: "e" for "é", "+-" for "±". */
+    public static String typewritten(int character) {
+        StringBuilder typed = new StringBuilder();
+        ACCENTS.matcher(Normalizer.normalize(Character.toString(character), Normalizer.Form.NFKD))
+                .replaceAll("")
+                .codePoints()
+                .forEach(point -> typed.append(typed(point)));
+        return typed.toString();
+    }
+
+    private static String typed(int point) {
+        return switch (point) {
+            case 0x2018, 0x2019, 0x201A -> "'";
+            case 0x201C, 0x201D, 0x201E -> "\"";
+            case 0x2010, 0x2011, 0x2013, 0x2014, 0x2212 -> "-";
+            case 0xB1 -> "+-";
+            case FRACTION -> "/";
+            case 0x266D -> " flat";
+            case 0x266F -> " sharp";
+            default -> Character.toString(point);
         };
+    }
+
+    /** The same as the one character of ASCII that it comes to; "?" where it is more, or none. */
+    public static int plain(int character) {
+        String typed = typewritten(character);
+        return typed.length() == 1 && typed.charAt(0) < 0x80 ? typed.charAt(0) : NOT_SHOWN;
     }
 
     /**
