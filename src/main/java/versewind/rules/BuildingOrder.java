@@ -78,7 +78,7 @@ final class BuildingOrder {
         }
         String with4 = flute4.isEmpty() ? "" : " with flute 4";
         if (isFonds) {
-            add(BuildingStep.PRINCIPAL_8, "Montre 8" + with4, principal8.plus(pedalEight()));
+            add(BuildingStep.PRINCIPAL_8, "Montre 8" + with4, principal8);
             add(BuildingStep.PRINCIPAL_8, "fonds 8" + with4, choice.allEights(lead));
         } else if (flute8.isEmpty()) {
             add(
@@ -89,12 +89,11 @@ final class BuildingOrder {
                     IndexSet.EMPTY);
             add(BuildingStep.PRINCIPAL_8, "principal 8 with flute 4", flute4);
         } else if (!principal8.isEmpty()) {
-            IndexSet firm = principal8.plus(pedalEight());
-            add(BuildingStep.PRINCIPAL_8, "principal 8" + with4, firm, IndexSet.EMPTY, softEights(flute8));
+            add(BuildingStep.PRINCIPAL_8, "principal 8" + with4, principal8, IndexSet.EMPTY, softEights(flute8));
         }
         String chorus = isFonds ? "fonds 8 4" : "principals 8 4";
         if (!principal4.isEmpty()) {
-            IndexSet firm = principal4.plus(pedalEight()).plus(choice.firm16());
+            IndexSet firm = principal4.plus(choice.firm8()).plus(choice.firm16());
             add(BuildingStep.PRINCIPALS_8_4, chorus, firm, IndexSet.EMPTY, flute4);
         }
         boolean hasFour = !flute4.isEmpty() || !principal4.isEmpty();
@@ -203,7 +202,7 @@ final class BuildingOrder {
         }
         boolean isMain = step == BuildingStep.MAIN_REEDS;
         String full = isMain ? choice.name(division) + " reeds" : "full " + choice.name(division);
-        add(step, "the pedal’s heavy 16 ft", feet == OrganFacts.NO_PEDAL ? IndexSet.EMPTY : choice.heavy16());
+        add(step, "the pedal’s heavy 16 ft", choice.heavy16());
         add(
                 step,
                 choice.name(division) + " reed 8",
@@ -284,9 +283,5 @@ final class BuildingOrder {
     private boolean isCoupled(int division) {
         IndexSet coupler = choice.coupler(division, lead);
         return additions.stream().anyMatch(each -> each.couplers().meets(coupler));
-    }
-
-    private IndexSet pedalEight() {
-        return feet == OrganFacts.NO_PEDAL ? IndexSet.EMPTY : choice.firm8();
     }
 }

@@ -129,10 +129,13 @@ record StopChoice(OrganFacts organ, IndexSet never, IndexSet drawn, boolean hasP
         return all.isEmpty() ? IndexSet.EMPTY : IndexSet.of(all.get(all.size() / 2));
     }
 
-    /** The heaviest 16 ft of the pedal. */
+    /** The heaviest 16 ft of the pedal, if that is an open one. */
     IndexSet heavy16() {
-        List<Integer> all = pedal16();
-        return all.isEmpty() ? IndexSet.EMPTY : IndexSet.of(all.get(all.size() - 1));
+        return pedal16().stream()
+                .filter(organ::isOpenSixteen)
+                .reduce((lighter, heavier) -> heavier)
+                .map(IndexSet::of)
+                .orElse(IndexSet.EMPTY);
     }
 
     /** Other manuals that a coupler brings, those in a box first, then those with the fullest chorus. */
