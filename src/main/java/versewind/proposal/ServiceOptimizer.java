@@ -27,10 +27,6 @@ final class ServiceOptimizer {
     /** How many choices of pistons are looked at. */
     static final int MOST_BRANCHES = 600;
 
-    /** Cost of a verse that sounds as the two before it. */
-    static final double THIRD_ALIKE = 6;
-
-    private static final int NONE = -1;
     private static final double ROUNDING = 1e-9;
 
     private final List<VerseCandidates> stages;
@@ -41,11 +37,8 @@ final class ServiceOptimizer {
     private final double[][][] byEither;
     private final boolean[] may;
 
-    /**
-     * For each candidate the one of the verse before that is drawn and played alike, where the two are compared: a lead
-     * that is lost is no less lost for a change.
-     */
-    private final int[][] same;
+    /** What a verse costs that sounds as the two before it: from each candidate of the verse before to each; else 0. */
+    private final double[][][] thirdAlike;
 
     private Best best;
     private double bound = Double.POSITIVE_INFINITY;
@@ -89,7 +82,7 @@ final class ServiceOptimizer {
             isOwned[s] = owned.contains(settings.get(s));
         }
         may = new boolean[settings.size()];
-        same = new int[stages.size()][];
+        thirdAlike = new double[stages.size()][][];
         for (int i = 1; i < setting.length; i++) {
             weigh(i);
         }
@@ -103,15 +96,12 @@ final class ServiceOptimizer {
         List<Candidate> to = stages.get(stage).candidates();
         byHand[stage] = new double[to.size()][from.size()];
         byEither[stage] = new double[to.size()][from.size()];
-        boolean isCompared = stages.get(stage).succession().kind() == Succession.Kind.VERSES;
-        List<Draft> drafts = from.stream().map(Candidate::draft).toList();
-        same[stage] = new int[to.size()];
+        thirdAlike[stage] = new double[to.size()][from.size()];
+        Succession succession = stages.get(stage).succession();
         for (int b = 0; b < to.size(); b++) {
-            same[stage][b] = isCompared && to.get(b).isAtEase()
-                    ? drafts.indexOf(to.get(b).draft())
-                    : NONE;
             for (int a = 0; a < from.size(); a++) {
-                Succession.Cost cost = stages.get(stage).succession().cost(from.get(a), to.get(b));
+                thirdAlike[stage][b][a] = succession.thirdAlike(from.get(a), to.get(b));
+                Succession.Cost cost = succession.cost(from.get(a), to.get(b));
                 byHand[stage][b][a] = cost.standing() + cost.byHand();
                 byEither[stage][b][a] = cost.standing() + cost.byPiston();
             }
@@ -205,10 +195,10 @@ final class ServiceOptimizer {
         double[] steps = steps(stage, to);
         for (int from = 0; from < before.length; from++) {
             int candidate = from % steps.length;
-            boolean isSame = same[stage][to] == candidate;
-            boolean isThird = isSame && from >= steps.length;
+            double third = thirdAlike[stage][to][candidate];
+            boolean isSame = third > 0;
             int at = isSame ? setting[stage].length + to : to;
-            double cost = before[from] + steps[candidate] + points(stage, to) + (isThird ? THIRD_ALIKE : 0);
+            double cost = before[from] + steps[candidate] + points(stage, to) + (from >= steps.length ? third : 0);
             if (cost < here[at]) {
                 here[at] = cost;
                 cameFrom[at] = from;
@@ -228,10 +218,10 @@ final class ServiceOptimizer {
         double cost = 0;
         boolean wasSame = false;
         for (int i = 0; i < path.length; i++) {
-            boolean isSame = i > 0 && same[i][path[i]] == path[i - 1];
+            double third = i > 0 ? thirdAlike[i][path[i]][path[i - 1]] : 0;
             cost += points(i, path[i]) + (i == 0 ? 0 : step(i, path[i], path[i - 1]));
-            cost += isSame && wasSame ? THIRD_ALIKE : 0;
-            wasSame = isSame;
+            cost += wasSame ? third : 0;
+            wasSame = third > 0;
         }
         return cost;
     }

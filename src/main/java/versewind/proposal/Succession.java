@@ -1,6 +1,7 @@
 package versewind.proposal;
 
 import java.util.Optional;
+import versewind.organ.IndexSet;
 
 /**
  * How a verse follows the one before it in its hymn: what has to be changed, and how its sound stands to the other's.
@@ -15,19 +16,28 @@ record Succession(Kind kind, Growth growth, Optional<ChangeTime> breath) {
     /** Nothing before, or nothing to be compared with. */
     static final Succession NONE = new Succession(Kind.APART, Growth.FREE, Optional.empty());
 
-    private static final double SAME = 0.9;
-    private static final double SAME_BUT_FOR_A_BOX = 0.4;
+    /** Two verses that sound alike are borne, three are not. */
+    private static final double SAME = 0.3;
+
+    private static final double THIRD_ALIKE = 6;
+    private static final double THIRD_BUT_FOR_A_BOX = 1.5;
+
+    /** Stops are added behind shutters that close, or taken off behind some that open. */
+    private static final double AGAINST_THE_BOX = 1.5;
 
     /** Nobody hears less, in dB. */
     private static final double UNHEARD_DB = 0.3;
 
-    /** A piston is not spent on less, in dB. */
-    private static final double WORTH_A_PISTON_DB = 1;
+    /** What is heard as another sound, and worth a piston, in dB. */
+    private static final double HEARD_DB = 1;
 
     private static final double A_LEAP_DB = 7;
     private static final double A_LEAP = 12;
     private static final double POINTS_A_DB = 0.7;
     private static final double WRONG_WAY = 1;
+
+    /** A step of the order back, where the words do not ask for it. */
+    private static final double STEP_BACK = 1.5;
 
     /** An introduction within this of its verse leaves nothing to come, in dB. */
     private static final double AS_LOUD_DB = 0.5;
@@ -70,7 +80,7 @@ record Succession(Kind kind, Growth growth, Optional<ChangeTime> breath) {
         }
         ChangeTime.Moves moves = breath.get().moves(from, to);
         double byHand = breath.get().byHand(moves);
-        boolean isWorthAPiston = Math.abs(to.levelDba() - from.levelDba()) >= WORTH_A_PISTON_DB;
+        boolean isWorthAPiston = Math.abs(to.levelDba() - from.levelDba()) >= HEARD_DB;
         return new Cost(byHand, isWorthAPiston ? Math.min(byHand, breath.get().byPiston(moves)) : byHand, sum.points());
     }
 
@@ -97,8 +107,12 @@ record Succession(Kind kind, Growth growth, Optional<ChangeTime> breath) {
                 addGrowth(from, to, rows);
                 rows.add(
                         PartKind.HYMN,
-                        to.isAtEase() ? sameness(from.draft(), to.draft()) : 0,
+                        thirdAlike(from, to) > 0 ? SAME : 0,
                         () -> "The verse before sounds much the same.");
+                rows.add(
+                        PartKind.HYMN,
+                        isAgainstTheBox(from, to) ? AGAINST_THE_BOX : 0,
+                        () -> "The box works against the stops: first the box, then the stops.");
             }
             case INTRODUCED -> {
                 rows.add(
@@ -144,18 +158,38 @@ record Succession(Kind kind, Growth growth, Optional<ChangeTime> breath) {
             String words = growth == Growth.SINKS ? "softer" : "stronger";
             rows.add(
                     PartKind.HYMN,
-                    WRONG_WAY + POINTS_A_DB * missedDb,
+                    WRONG_WAY + (fallsBack ? STEP_BACK : 0) + POINTS_A_DB * missedDb,
                     () -> "It should be " + words + " than the verse before.");
         }
     }
 
-    /** Cost of two neighbours that sound alike. */
-    private static double sameness(Draft one, Draft other) {
-        if (!one.stops().equals(other.stops())
-                || !one.couplers().equals(other.couplers())
-                || !one.hands().equals(other.hands())) {
-            return 0;
-        }
-        return one.equals(other) ? SAME : SAME_BUT_FOR_A_BOX;
+    /** More is drawn and a box that is heard closes, or less and it opens. */
+    private static boolean isAgainstTheBox(Candidate from, Candidate to) {
+        IndexSet before = from.draft().stops().and(from.heard().stops());
+        IndexSet after = to.draft().stops().and(to.heard().stops());
+        boolean grows = after.minus(before).isEmpty() != before.minus(after).isEmpty();
+        return grows
+                && to.heard().boxes().stream()
+                        .filter(from.heard().boxes()::contains)
+                        .anyMatch(box -> {
+                            double opens = opening(to, box) - opening(from, box);
+                            return before.minus(after).isEmpty() ? opens < 0 : opens > 0;
+                        });
+    }
+
+    private static double opening(Candidate candidate, int division) {
+        return candidate.draft().registration().boxes().get(division).opening();
+    }
+
+    /**
+     * What a verse costs that sounds as the one before and another before that, much less where a box moves, though
+     * hardly heard; 0 if it sounds otherwise. A lead that is lost is no less lost for a change.
+     */
+    double thirdAlike(Candidate from, Candidate to) {
+        boolean isAlike = kind == Kind.VERSES
+                && to.isAtEase()
+                && from.draft().knobsFrom(to.draft()) == 0
+                && Math.abs(to.levelDba() - from.levelDba()) < HEARD_DB;
+        return isAlike ? from.draft().equals(to.draft()) ? THIRD_ALIKE : THIRD_BUT_FOR_A_BOX : 0;
     }
 }

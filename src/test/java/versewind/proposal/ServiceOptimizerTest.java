@@ -79,16 +79,11 @@ class ServiceOptimizerTest {
             Candidate before = stages.get(i - 1).candidates().get(path[i - 1]);
             Succession.Cost step = stage.succession().cost(before, here);
             cost += step.standing() + (set.contains(here.setting()) ? step.byPiston() : step.byHand());
-            boolean isSame = isSame(stage, before, here);
-            cost += isSame && wasSame ? ServiceOptimizer.THIRD_ALIKE : 0;
-            wasSame = isSame;
+            double third = stage.succession().thirdAlike(before, here);
+            cost += wasSame ? third : 0;
+            wasSame = third > 0;
         }
         return cost;
-    }
-
-    private static boolean isSame(VerseCandidates stage, Candidate before, Candidate here) {
-        return stage.succession().kind() == Succession.Kind.VERSES
-                && before.draft().equals(here.draft());
     }
 
     /** The least cost of every chain with every choice of pistons. */
