@@ -42,6 +42,9 @@ record Requirement(
     /** What remains of the points against reeds where they are wanted. */
     private static final double WANTED = 0.5;
 
+    /** What remains, in a gentle verse, of the points against a sound that is only borne. */
+    private static final double BORNE = 0.15;
+
     private static final double A_HAIR = 0.01;
     private static final double NOTHING = 0.002;
 
@@ -72,7 +75,8 @@ record Requirement(
 
     /** Points against a step of the order. */
     double cost(BuildingStep step) {
-        double points = StepCosts.of(mode, step, least, most);
+        double asked = StepCosts.of(mode, step, least, least);
+        double points = Math.max(StepCosts.of(mode, step, least, most), mood == Mood.GENTLE ? BORNE * asked : 0);
         boolean isOfReeds =
                 step.compareTo(BuildingStep.ENCLOSED_REEDS) >= 0 && step.compareTo(BuildingStep.THIRTY_TWO_FEET) < 0;
         return wantsReeds && isOfReeds && mood != Mood.GENTLE ? points * WANTED : points;

@@ -38,6 +38,7 @@ final class ScoreFunction {
     private static final double A_COLOUR = 0.15;
     private static final double A_KNOB = 0.03;
     private static final double BEHIND_SHUTTERS = 0.12;
+    private static final double OPEN_GENTLY = 0.8;
     private static final double OTHER_MANUAL = 1.2;
     private static final double OTHER_MANUAL_GENTLY = 0.4;
     private static final double MANUAL_FOR_SOLOS = 0.5;
@@ -186,7 +187,10 @@ final class ScoreFunction {
     private void addPlaying(Draft draft, Rows rows) {
         rows.add(PartKind.PLAYING, manual(draft), () -> "It is played on another manual than usual.");
         rows.add(PartKind.PLAYING, withoutPedal(draft), () -> "Wide chords lie badly without the pedal’s 16 ft.");
-        rows.add(PartKind.PLAYING, shutters(draft), () -> "A box is partly closed.");
+        rows.add(
+                PartKind.PLAYING,
+                shutters(draft),
+                () -> isPartClosed() ? "The box is usually part closed in a gentle verse." : "A box is partly closed.");
     }
 
     private double manual(Draft draft) {
@@ -214,13 +218,23 @@ final class ScoreFunction {
         return layout == Layout.COUPLED_DOWN ? WITHOUT_SIXTEEN_GENTLY : WITHOUT_PEDAL_GENTLY;
     }
 
-    /** Behind shutters more is drawn than would have been needed; for the people a little worse than for few voices. */
+    /**
+     * Behind shutters more is drawn than would have been needed; for the people a little worse than for few voices. A
+     * gentle verse of theirs is played with the box part closed.
+     */
     private double shutters(Draft draft) {
         double sum = 0;
-        for (BoxPosition each : draft.registration().boxes()) {
-            sum += BEHIND_SHUTTERS * (1 - each.opening()) * (requirement.isPeople() ? 2 : 1);
+        for (int division : Heard.boxes(organ, draft.stops()).stream().toArray()) {
+            double opening = draft.registration().boxes().get(division).opening();
+            sum += isPartClosed()
+                    ? OPEN_GENTLY * Math.max(0, opening - BoxPosition.HALF.opening())
+                    : BEHIND_SHUTTERS * (1 - opening) * (requirement.isPeople() ? 2 : 1);
         }
         return sum;
+    }
+
+    private boolean isPartClosed() {
+        return isGentle() && requirement.isPeople();
     }
 
     private boolean isGentle() {
