@@ -41,6 +41,11 @@ public record Usual(String name, Registration registration, HandsAndFeet hands) 
                 : Optional.empty();
     }
 
+    /** Whether a proposal is to draw and to play just this. */
+    public boolean is(Proposal proposal) {
+        return registration.equals(proposal.registration()) && hands.equals(proposal.hands());
+    }
+
     private boolean mayBeDrawn(Plan plan, Verse verse) {
         IndexSet stops = registration.stops();
         return verse.locks().always().minus(stops).isEmpty()

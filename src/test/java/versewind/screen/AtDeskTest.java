@@ -280,11 +280,24 @@ class AtDeskTest {
     }
 
     @Test
-    void everything_lies_in_the_same_rows_for_every_verse() {
-        Desk desk = Desk.with("easter-cathedral", 80, 24).press("K").climb();
+    void where_there_are_rows_enough_everything_lies_in_the_same_ones_for_every_verse() {
+        Desk desk = Desk.with("easter-cathedral", 200, 60).press("K").climb();
         List<Integer> first = rows(desk);
         for (int i = 0; i < 28; i++) {
             assertThat(rows(desk.press(" ").climb())).isEqualTo(first);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"easter-cathedral", "harvest-festival", "wedding"})
+    void on_a_low_screen_nothing_is_left_out_while_a_row_is_blank(String plan) {
+        Desk desk = Desk.with(plan, 80, 24).press("K").climb();
+        for (int i = 0; i < 19; i++) {
+            List<String> blocks = screen(desk).lines().skip(9).toList();
+            if (blocks.stream().anyMatch(row -> row.matches(".*\u2026\\d+ more.*"))) {
+                assertThat(blocks).noneMatch(String::isBlank);
+            }
+            desk.press(" ").climb();
         }
     }
 

@@ -198,6 +198,7 @@ class UsualScreenTest {
         desk.press("P");
         ProposalsScreen offered = (ProposalsScreen) desk.state().top();
         assertThat(offered.list().rows().stream().map(Proposal::registration)).contains(usual.registration());
+        assertThat(desk.characters()).doesNotContain("As your usual");
         assertThat(usuallyProposed()).extracting(Proposal::registration).containsExactly(usual.registration());
         desk.press("<Esc>", "#", "^U", "'480'", "<Enter>", "+", "+");
         assertThat(usuallyProposed()).isEmpty();

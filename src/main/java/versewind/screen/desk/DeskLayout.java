@@ -1,10 +1,12 @@
 package versewind.screen.desk;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * Where everything lies on the desk, from the size of the screen alone, so that the eye finds it in the same place for
- * every verse.
+ * Where everything lies on the desk, from the size of the screen and the whole service, so that the eye finds it in the
+ * same place for every verse; blocks move only where a name would be cut otherwise.
  *
  * @param dots sizes of the big letters, the largest first; none where there is no room for any
  * @param lettersRows rows of the big letters
@@ -18,7 +20,8 @@ import java.util.List;
  * @param next first row of what comes next
  * @param nextRows its rows
  * @param ladder first row of what makes it stronger and softer
- * @param ladderRows one, for both beside each other, or more for each
+ * @param louderRows rows of what makes it stronger; none where both lie beside each other
+ * @param softerRows rows of what makes it softer
  */
 record DeskLayout(
         List<BigLetters.Dot> dots,
@@ -33,17 +36,85 @@ record DeskLayout(
         int next,
         int nextRows,
         int ladder,
-        int ladderRows) {
+        int louderRows,
+        int softerRows) {
 
-    private static final List<BigLetters.Dot> LARGE = List.of(
-            new BigLetters.Dot(4, 2), new BigLetters.Dot(3, 2), new BigLetters.Dot(2, 2), new BigLetters.Dot(2, 1));
-    private static final List<BigLetters.Dot> MIDDLING = List.of(new BigLetters.Dot(2, 1), new BigLetters.Dot(1, 1));
-
+    private static final int VERY_TALL = 54;
     private static final int TALL = 34;
     private static final int SMALL = 16;
 
-    /** With so many rows more for what is moved now, of those that what is drawn leaves blank. */
-    DeskLayout withNow(int more) {
+    /** Rows of what is moved now that come before the rest. */
+    private static final int FEW_MOVED = 5;
+
+    private static final int LEAST_NEXT = 2;
+
+    /** The blocks from which rows are taken first: what is moved now, what comes next, what is drawn. */
+    private static final int[] TAKEN_FROM = {0, 4, 1, 2, 3};
+
+    /**
+     * The most rows that the blocks take in a verse of the service, every paragraph on lines of its own.
+     *
+     * @param moved what is moved from one verse to the next
+     * @param drawn what is drawn, by full names
+     * @param drawnBriefly what is drawn, in the fewest words
+     */
+    record Needs(int moved, int drawn, int drawnBriefly) {
+
+        static final Needs NONE = new Needs(0, 0, 0);
+
+        Needs most(Needs other) {
+            return new Needs(
+                    Math.max(moved, other.moved),
+                    Math.max(drawn, other.drawn),
+                    Math.max(drawnBriefly, other.drawnBriefly));
+        }
+    }
+
+    /** Rows that are not given to a block yet. */
+    private static final class Rows {
+
+        private int left;
+
+        Rows(int left) {
+            this.left = left;
+        }
+
+        /** Gives a block that has some as many more as it wants and there are. */
+        int raised(int has, int wanted) {
+            int given = Math.max(0, Math.min(left, wanted - has));
+            left -= given;
+            return has + given;
+        }
+    }
+
+    /**
+     * The rows that the blocks of a verse need, each paragraph on lines of its own.
+     *
+     * @param now what is moved now
+     * @param drawn what is drawn
+     * @param louder what makes it stronger
+     * @param softer what makes it softer
+     * @param next what comes next
+     */
+    record Wanted(int now, int drawn, int louder, int softer, int next) {}
+
+    /** The same, with blank rows of one block lent to another that would be cut. */
+    DeskLayout lending(Wanted wanted) {
+        int[] has = {nowRows, drawnRows, louderRows, softerRows, nextRows};
+        int[] wants = {wanted.now, wanted.drawn, wanted.louder, wanted.softer, wanted.next};
+        int blank = IntStream.range(0, has.length)
+                .map(i -> Math.max(0, has[i] - wants[i]))
+                .sum();
+        Rows lent = new Rows(blank);
+        int[] gets = IntStream.range(0, has.length)
+                .map(i -> lent.raised(has[i], wants[i]))
+                .toArray();
+        Rows taken = new Rows(blank - lent.left);
+        for (int i : TAKEN_FROM) {
+            gets[i] -= taken.raised(0, has[i] - wants[i]);
+        }
+        int drawnAt = drawn + gets[0] - nowRows;
+        int nextAt = next + drawnAt - drawn + gets[1] - drawnRows;
         return new DeskLayout(
                 dots,
                 lettersRows,
@@ -51,13 +122,14 @@ record DeskLayout(
                 level,
                 note,
                 now,
-                nowRows + more,
-                drawn + more,
-                drawnRows - more,
-                next,
-                nextRows,
-                ladder,
-                ladderRows);
+                gets[0],
+                drawnAt,
+                gets[1],
+                nextAt,
+                gets[4],
+                ladder + nextAt - next + gets[4] - nextRows,
+                gets[2],
+                gets[3]);
     }
 
     /**
@@ -71,10 +143,10 @@ record DeskLayout(
      * @param ladder rows that either of what makes it stronger and softer needs
      */
     static DeskLayout spoken(int rows, int now, int drawn, int drawnBriefly, int next, int ladder) {
-        DeskLayout least = of(rows, drawn, List.of(), 0, 0);
         if (rows < SMALL) {
-            return least;
+            return smallest(rows);
         }
+        DeskLayout least = of(rows, Needs.NONE, List.of(), 0, 0);
         int free = rows - 1 - least.now;
         int nowRows = Math.min(now, free - 3);
         int wanted = now + drawn + next + 2 * ladder <= free ? drawn : Math.min(drawn, drawnBriefly);
@@ -96,35 +168,65 @@ record DeskLayout(
                 nextAt,
                 nextRows,
                 nextAt + nextRows,
+                ladderRows,
                 ladderRows);
     }
 
-    /** The layout of so many rows, where what is drawn takes so many of them at most. */
-    static DeskLayout of(int rows, int drawnWanted) {
-        int letters = rows >= TALL ? 2 * BigLetters.DOTS_HIGH : rows >= SMALL ? BigLetters.DOTS_HIGH : 0;
-        List<BigLetters.Dot> dots = rows >= TALL ? LARGE : rows >= SMALL ? MIDDLING : List.of();
-        return of(rows, drawnWanted, dots, letters, rows >= TALL ? 1 : 0);
+    /**
+     * The layout of so many rows, the same for every verse: first each block has what it cannot do without, then what
+     * is moved now and all that is drawn in few words, then what comes next, the steps, and what is drawn in full; what
+     * is left over is for what is moved by hand in place of a piston.
+     */
+    static DeskLayout of(int rows, Needs needs) {
+        if (rows < SMALL) {
+            return smallest(rows);
+        }
+        if (rows < TALL) {
+            return of(rows, needs, List.of(new BigLetters.Dot(2, 1), new BigLetters.Dot(1, 1)), 1, 0);
+        }
+        List<BigLetters.Dot> large = List.of(
+                new BigLetters.Dot(4, 2), new BigLetters.Dot(3, 2), new BigLetters.Dot(2, 2), new BigLetters.Dot(2, 1));
+        return rows < VERY_TALL
+                ? of(rows, needs, large, 2, 1)
+                : of(
+                        rows,
+                        needs,
+                        Stream.concat(Stream.of(new BigLetters.Dot(8, 4), new BigLetters.Dot(6, 3)), large.stream())
+                                .toList(),
+                        4,
+                        1);
     }
 
-    private static DeskLayout of(int rows, int drawnWanted, List<BigLetters.Dot> dots, int letters, int gap) {
-        int noted = rows >= SMALL ? 1 : 0;
-        int ladderRows = rows >= TALL ? 2 : 1;
-        int ladders = rows >= SMALL ? 2 * ladderRows : 1;
+    private static DeskLayout smallest(int rows) {
+        int now = 3;
+        int ladder = rows - 2;
+        int nextRows = (ladder - now) * 2 / 5;
+        int nowRows = ladder - now - nextRows;
+        int next = now + nowRows;
+        return new DeskLayout(List.of(), 0, 1, 2, -1, now, nowRows, next, 0, next, nextRows, ladder, 0, 0);
+    }
+
+    private static DeskLayout of(int rows, Needs needs, List<BigLetters.Dot> dots, int dotRows, int gap) {
+        int letters = dots.isEmpty() ? 0 : dotRows * BigLetters.DOTS_HIGH;
         int who = 1 + letters + gap;
-        int now = who + 2 + noted + gap;
-        int ladder = rows - 1 - ladders;
-        int free = ladder - gap - now;
-        int drawnRows = rows >= SMALL ? Math.max(2, Math.min(drawnWanted, (free - 2 * gap) / 2)) : 0;
-        int nextRows = rows >= SMALL ? Math.max(2, (free - drawnRows - 2 * gap) * 2 / 5) : free * 2 / 5;
-        int nowRows = free - drawnRows - nextRows - 2 * gap;
+        int now = who + 3 + gap;
+        Rows free = new Rows(rows - 1 - now - 3 * gap - 4 - LEAST_NEXT);
+        int nowRows = free.raised(1, Math.min(FEW_MOVED, needs.moved));
+        int drawnRows = free.raised(1, needs.drawnBriefly);
+        int nextRows = free.raised(LEAST_NEXT, needs.moved + 1);
+        nowRows = free.raised(nowRows, needs.moved);
+        int ladderRows = free.raised(2, 4) / 2;
+        drawnRows = free.raised(drawnRows, needs.drawn);
+        nowRows = free.raised(nowRows, rows);
         int drawn = now + nowRows + gap;
-        int next = drawn + drawnRows + (drawnRows > 0 ? gap : 0);
+        int next = drawn + drawnRows + gap;
+        int ladder = next + nextRows + gap;
         return new DeskLayout(
                 dots,
                 letters,
                 who,
                 who + 1,
-                noted > 0 ? who + 2 : -1,
+                who + 2,
                 now,
                 nowRows,
                 drawn,
@@ -132,6 +234,7 @@ record DeskLayout(
                 next,
                 nextRows,
                 ladder,
-                ladders > 1 ? ladderRows : 0);
+                ladderRows,
+                ladderRows);
     }
 }

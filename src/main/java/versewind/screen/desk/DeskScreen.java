@@ -247,7 +247,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
         paintLadder(frame, marks, words, layout);
     }
 
-    /** The same in every verse of the service; but all that is moved now is read, where what is drawn leaves rows. */
+    /** The same in every verse of the service, unless names would be cut while rows are blank. */
     private DeskLayout layout(Frame frame, State state, PlanEdit work, DeskWords words) {
         int columns = blockColumns(frame);
         if (state.isSpoken()) {
@@ -257,13 +257,19 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
                     words.drawn().whole().rows(columns),
                     words.drawn().byTheRest().rows(columns),
                     words.next().rows(columns),
-                    Math.max(words.steps(1).rows(columns), words.steps(-1).rows(columns)));
+                    Math.max(
+                            words.steps(1, columns, frame.height()).rows(columns),
+                            words.steps(-1, columns, frame.height()).rows(columns)));
         }
-        DeskLayout layout = DeskLayout.of(frame.height(), DeskWords.drawnRows(state.marks(), work, notes, columns));
-        int wanted = words.now().rows(columns) - layout.nowRows();
-        int blank = layout.drawnRows()
-                - words.drawn().fitting(columns, layout.drawnRows()).rows(columns);
-        return layout.withNow(Math.max(0, Math.min(wanted, blank)));
+        DeskLayout layout = DeskLayout.of(frame.height(), DeskWords.needs(state.marks(), work, notes, columns));
+        return layout.louderRows() == 0
+                ? layout
+                : layout.lending(new DeskLayout.Wanted(
+                        words.now().rows(columns),
+                        words.drawn().whole().rows(columns),
+                        words.steps(1, columns, layout.louderRows()).rows(columns),
+                        words.steps(-1, columns, layout.softerRows()).rows(columns),
+                        words.next().rows(columns)));
     }
 
     private static int noticeRows(Frame frame, State state) {
@@ -288,19 +294,22 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
     /** Stronger over softer or, where rows are few, beside each other with their keys alone. */
     private static void paintLadder(Frame frame, Marks marks, DeskWords words, DeskLayout layout) {
         int y = layout.ladder();
-        int rows = layout.ladderRows();
-        if (rows > 0) {
-            block(frame, marks, LOUDER + " louder", words.steps(1), y, rows);
-            block(frame, marks, SOFTER + " softer", words.steps(-1), y + rows, rows);
+        int louder = layout.louderRows();
+        int softer = layout.softerRows();
+        if (louder > 0) {
+            int columns = blockColumns(frame);
+            block(frame, marks, LOUDER + " louder", words.steps(1, columns, louder), y, louder);
+            block(frame, marks, SOFTER + " softer", words.steps(-1, columns, softer), y + louder, softer);
             frame.write(1, y, LOUDER, Style.KEY);
-            frame.write(1, y + rows, SOFTER, Style.KEY);
+            frame.write(1, y + louder, SOFTER, Style.KEY);
             return;
         }
         int half = frame.width() / 2;
+        int rest = frame.width() - half - 3;
         frame.write(1, y, LOUDER, Style.KEY);
-        words.steps(1).paint(frame, marks, 3, y, half - 4, 1);
+        words.steps(1, half - 4, 1).paint(frame, marks, 3, y, half - 4, 1);
         frame.write(half, y, SOFTER, Style.KEY);
-        words.steps(-1).paint(frame, marks, half + 2, y, frame.width() - half - 3, 1);
+        words.steps(-1, rest, 1).paint(frame, marks, half + 2, y, rest, 1);
     }
 
     /** The hymn, how many are present, and how far the service is. */

@@ -15,7 +15,6 @@ import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.rules.Advice;
-import versewind.rules.DynamicSteps;
 import versewind.rules.PistonChoice;
 import versewind.rules.StopChanges;
 import versewind.rules.StopChangesByDivision;
@@ -119,11 +118,6 @@ final class DeskWords {
 
     private String level(Estimate estimate) {
         return estimate.dynamic().map(Dynamic::word).orElse("");
-    }
-
-    private String signed(double db) {
-        long rounded = Math.round(db);
-        return (rounded > 0 ? Mark.PLUS.in(marks) : rounded < 0 ? Mark.MINUS.in(marks) : "") + Math.abs(rounded);
     }
 
     /** What is moved since the verse before; where a piston does it, by hand only if there is room. */
@@ -248,15 +242,20 @@ final class DeskWords {
         return movements.where().equals(StopChangesByDivision.COUPLERS) ? "" : movements.where();
     }
 
-    /** The most rows that what is drawn takes in a verse of the service, with every division on lines of its own. */
-    static int drawnRows(Marks marks, PlanEdit work, DeskNotes notes, int columns) {
+    /** The most rows that each block takes in a verse of the service, as it is planned. */
+    static DeskLayout.Needs needs(Marks marks, PlanEdit work, DeskNotes notes, int columns) {
         return ServiceOrder.places(work.plan()).stream()
-                .mapToInt(place -> new DeskWords(marks, work.at(place), notes)
-                        .drawn()
-                        .whole()
-                        .rows(columns))
-                .max()
-                .orElse(0);
+                .map(place -> new DeskWords(marks, work.at(place), notes).needs(columns))
+                .reduce(DeskLayout.Needs.NONE, DeskLayout.Needs::most);
+    }
+
+    private DeskLayout.Needs needs(int columns) {
+        Flow moved = new Flow();
+        before(here).filter(from -> verse(here).isPlayed()).ifPresent(from -> moves(moved, from, here));
+        return new DeskLayout.Needs(
+                moved.rows(columns),
+                drawn().whole().rows(columns),
+                drawn().byTheRest().rows(columns));
     }
 
     /** All that is drawn. */
@@ -307,53 +306,17 @@ final class DeskWords {
         return db == 0 ? "same level" : Math.abs(db) + " dB " + (db > 0 ? "stronger" : "softer");
     }
 
-    /** Adds names after what is done with them, and returns what parts them from the next: in words an "and". */
-    private String group(Flow flow, String and, String lead, List<String> names) {
-        if (names.isEmpty()) {
-            return and;
-        }
-        flow.add(and, Style.TEXT).addNames(lead, names, Style.TEXT);
-        return marks == Marks.WORDS ? "and" : "";
-    }
-
     /** In words, what follows is parted from what is before. */
     private Flow spokenApart(Flow flow) {
         return marks == Marks.WORDS ? flow.paragraph() : flow;
     }
 
-    /** What makes the verse stronger, or softer: the next two steps of the ladder. */
-    Flow steps(int way) {
-        Flow flow = new Flow();
-        Optional<DynamicSteps> found = notes.ladder(work, here);
-        if (found.isEmpty()) {
-            return flow.add(Mark.CUT.in(marks), Style.TEXT);
-        }
-        DynamicSteps ladder = found.get();
-        Verse planned = ServiceOrder.verse(work.plan(), here);
-        int first = notes.steps(here);
-        for (int at = first; at != first + 2 * way && DeskNotes.reaches(ladder, at + way); at += way) {
-            if (!flow.isEmpty()) {
-                flow.ifRoom().add("then", Style.HEADING);
-            }
-            Registration from = DeskNotes.drawn(ladder, planned, at);
-            Registration to = DeskNotes.drawn(ladder, planned, at + way);
-            String and = "";
-            for (StopChangesByDivision each : StopChangesByDivision.of(organ, StopChanges.between(from, to))) {
-                String place = place(each);
-                and = group(flow, and, (Mark.PUSH_IN.in(marks) + " " + place).strip(), each.putIn());
-                and = group(flow, and, (Mark.DRAW.in(marks) + " " + place).strip(), each.drawn());
-                and = group(
-                        flow,
-                        and,
-                        place,
-                        each.box().map(ShortWords::box).stream().toList());
-            }
-            boolean isAway = Math.abs(at + way) > Math.abs(at);
-            double db = isAway ? DeskNotes.changeDb(ladder, at + way) : -DeskNotes.changeDb(ladder, at);
-            String reached =
-                    DeskNotes.reached(ladder, at + way).map(step -> step + ", ").orElse("");
-            flow.add("(" + reached + signed(db) + " dB)", Style.TEXT);
-        }
-        return flow.isEmpty() ? flow.add("nothing further", Style.TEXT) : flow;
+    /** What makes the verse stronger, or softer: the next two steps of the ladder, in as many words as fit. */
+    Flow steps(int way, int columns, int rows) {
+        return notes.ladder(work, here)
+                .map(ladder -> new LadderWords(
+                                marks, organ, ladder, ServiceOrder.verse(work.plan(), here), notes.steps(here))
+                        .fitting(way, columns, rows))
+                .orElseGet(() -> new Flow().add(Mark.CUT.in(marks), Style.TEXT));
     }
 }

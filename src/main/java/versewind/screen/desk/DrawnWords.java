@@ -28,32 +28,28 @@ record DrawnWords(Marks marks, Instrument organ, List<DivisionLine> lines) {
 
     /** By full names. */
     Flow whole() {
-        return shortened(Integer.MAX_VALUE);
+        return flow(Integer.MAX_VALUE, DivisionLine::knobs);
     }
 
     /** The same; where that does not fit, with names shortened, unless they are heard; else by what is not drawn. */
     Flow fitting(int columns, int rows) {
-        Flow byTheRest = byTheRest();
-        Flow shorter = marks == Marks.WORDS ? byTheRest : shortened(SHORT_NAME);
-        return Stream.of(whole(), shorter, byTheRest)
+        if (marks == Marks.WORDS) {
+            return whole().fits(columns, rows) ? whole() : byTheRest();
+        }
+        Flow shortest = flow(SHORT_NAME, line -> allBut(line, SHORT_NAME));
+        return Stream.of(whole(), flow(SHORT_NAME, line -> shortened(line.knobs(), SHORT_NAME)), byTheRest())
                 .filter(flow -> flow.fits(columns, rows))
                 .findFirst()
-                .orElse(shorter);
+                .orElse(shortest);
     }
 
     /** Divisions of which more than half is drawn by what is not: "Swell: all but Celeste 8". */
     Flow byTheRest() {
-        return flow(Integer.MAX_VALUE, this::allBut);
-    }
-
-    private Flow shortened(int longest) {
-        return flow(longest, line -> line.knobs().stream()
-                .map(name -> Abbreviation.of(name, longest, Mark.CUT.in(marks)))
-                .toList());
+        return flow(Integer.MAX_VALUE, line -> allBut(line, Integer.MAX_VALUE));
     }
 
     /** Tremulants, which are no stops, stand first, so that they are not taken for left out. */
-    private List<String> allBut(DivisionLine line) {
+    private List<String> allBut(DivisionLine line, int longest) {
         List<String> stops = organ.division(line.where()).stream()
                 .boxed()
                 .flatMap(division -> organ.stops().stream().filter(knob -> knob.division() == division))
@@ -66,22 +62,31 @@ record DrawnWords(Marks marks, Instrument organ, List<DivisionLine> lines) {
         int drawn = line.knobs().size() - names.size();
         boolean isCoupler = line.where().equals(StopChangesByDivision.COUPLERS);
         if (isCoupler || left.size() >= drawn) {
-            return line.knobs();
+            return shortened(line.knobs(), longest);
         }
-        names.add(left.isEmpty() ? "all" : "all but " + left.get(0));
-        names.addAll(left.subList(Math.min(1, left.size()), left.size()));
+        List<String> notDrawn = shortened(left, longest);
+        names.add(left.isEmpty() ? "all" : "all but " + notDrawn.get(0));
+        names.addAll(notDrawn.subList(Math.min(1, left.size()), left.size()));
         return names;
     }
 
-    private Flow flow(int longestPlace, Function<DivisionLine, List<String>> names) {
+    private Flow flow(int longest, Function<DivisionLine, List<String>> names) {
         Flow flow = new Flow();
         for (DivisionLine line : lines) {
             String box =
                     line.box().map(position -> ", " + ShortWords.box(position)).orElse("");
-            String place = Abbreviation.of(line.where(), longestPlace, Mark.CUT.in(marks));
+            String place = shortened(line.where(), longest);
             flow.paragraph().add(place + box + (line.waits() ? ", " + Wording.WAITS : "") + ":", Style.HEADING);
             flow.addNames("", names.apply(line), Style.TEXT);
         }
         return flow.isEmpty() ? flow.add("Nothing is drawn.", Style.TEXT) : flow;
+    }
+
+    private List<String> shortened(List<String> names, int longest) {
+        return names.stream().map(name -> shortened(name, longest)).toList();
+    }
+
+    private String shortened(String name, int longest) {
+        return Abbreviation.of(name, longest, Mark.CUT.in(marks));
     }
 }

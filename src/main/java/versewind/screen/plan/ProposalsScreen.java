@@ -58,12 +58,16 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
     /** What was found for the current verse, and before it what is usual, where that is right here too. */
     public static ProposalsScreen of(PlanEdit work, RegistrationProposer.OfVerse found) {
         Verse verse = work.plan().verse(found.place());
-        Optional<Proposal> usual = work.organ()
+        Optional<Proposal> usual =
+                usual(work, verse).flatMap(each -> each.proposal(work.sound(), work.plan(), found.place()));
+        return new ProposalsScreen(ListBox.of(found.after(usual).proposals()));
+    }
+
+    private static Optional<Usual> usual(PlanEdit work, Verse verse) {
+        return work.organ()
                 .experience()
                 .nearest(verse, verse.people().orElse(work.plan().heading().people()))
-                .flatMap(heard -> new Usual(heard.name(), heard.registration(), heard.hands())
-                        .proposal(work.sound(), work.plan(), found.place()));
-        return new ProposalsScreen(ListBox.of(found.after(usual).proposals()));
+                .map(heard -> new Usual(heard.name(), heard.registration(), heard.hands()));
     }
 
     /** Begins to search for the current verse. */
@@ -187,6 +191,7 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
         List<String> lines = new ArrayList<>(Text.wrapped(
                 new RegistrationText(work.instrument()).format(proposal.registration()) + "; " + hands, columns));
         work.verse()
+                .filter(verse -> usual(work, verse).stream().noneMatch(each -> each.is(proposal)))
                 .flatMap(verse -> UsualLine.of(state, work, proposal.on(verse)))
                 .ifPresent(usual -> lines.add(Text.fit(
                         Character.toUpperCase(usual.charAt(0)) + usual.substring(1) + ".",
