@@ -3,7 +3,7 @@ package versewind.rules;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import versewind.organ.IndexSet;
 import versewind.plan.Mood;
 import versewind.plan.Occasion;
 import versewind.plan.Singing;
@@ -55,8 +55,9 @@ public enum HymnRule implements PlanRule {
                             .isPresent());
             boolean isLightest = isAlways
                     && verses.subList(1, verses.size() - 1).stream()
-                            .filter(verse -> !hymn.verse(verse).locks().keepsHands())
-                            .filter(verse -> leads(hymn, relieved(hymn.verse(verse))))
+                            .filter(verse -> relieved(hymn, verse)
+                                    .filter(relieved -> leads(hymn, relieved))
+                                    .isPresent())
                             .min(Comparator.comparingDouble(hymn::organDba))
                             .equals(Optional.of(index));
             return isLightest
@@ -64,17 +65,28 @@ public enum HymnRule implements PlanRule {
                             List.of(Figure.count("verses", verses.size())),
                             "All " + verses.size()
                                     + " verses have a heavy 16 ft in the pedal; this one could do without.",
-                            () -> Stream.of(
-                                    hymn.mend("Play it with the hands only.", index, relieved(hymn.verse(index))))))
+                            () -> relieved(hymn, index).stream().map(relieved -> hymn.mended(index, relieved))))
                     : Optional.empty();
         }
 
-        private static Verse relieved(Verse verse) {
-            return verse.withHands(
-                    verse.hands().withLayout(verse.hands().layout().withoutPedal()));
+        /** With a light 16 ft in the place of the heavy ones, or, where there is none, with the hands only. */
+        private static Optional<Verse> relieved(InHymn hymn, int index) {
+            Verse verse = hymn.verse(index);
+            OrganFacts organ = hymn.faults().organ();
+            IndexSet heavy = IndexSet.of(verse.registration().stops().stream().filter(organ::isOpenSixteen));
+            IndexSet light = StopChoice.of(organ).soft16();
+            if (light.stream().noneMatch(organ::isOpenSixteen)) {
+                IndexSet stops = verse.registration().stops().minus(heavy).plus(light);
+                return Optional.of(verse.withRegistration(verse.registration().withStops(stops)))
+                        .filter(any -> !heavy.meets(verse.locks().always())
+                                && !light.meets(verse.locks().never()));
+            }
+            return Optional.of(verse.withHands(
+                            verse.hands().withLayout(verse.hands().layout().withoutPedal())))
+                    .filter(any -> !verse.locks().keepsHands());
         }
 
-        /** A verse that leads no more with the hands alone cannot do without. */
+        /** A verse that leads no more without it cannot do without. */
         private static boolean leads(InHymn hymn, Verse relieved) {
             return hymn.estimate(relieved).balance().estimated().way() == Verdict.Way.NONE;
         }

@@ -126,7 +126,11 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** A mend that plays a verse otherwise. */
     Mend fixed(int verse, Fix fix) {
-        Verse after = verse(verse).withRegistration(fix.registration()).withHands(fix.hands());
+        return mended(verse, verse(verse).withRegistration(fix.registration()).withHands(fix.hands()));
+    }
+
+    /** A mend that puts another verse in the place of one, in words of what is changed. */
+    Mend mended(int verse, Verse after) {
         return mend(Mend.sentence(Mend.words(organ(), verse(verse), after)), verse, after);
     }
 

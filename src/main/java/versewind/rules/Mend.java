@@ -42,7 +42,7 @@ public record Mend(String words, VersePlace place, Verse verse) {
             return "";
         }
         if (before.layout() != after.layout()) {
-            return "play it in four parts on the " + right;
+            return after.layout().usesPedal() ? "play it in four parts on the " + right : "play it with the hands only";
         }
         if (after.right() == after.left()) {
             return "play it on the " + right;

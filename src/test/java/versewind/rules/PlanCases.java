@@ -224,7 +224,7 @@ final class PlanCases {
                 breaks(
                         HymnRule.SIXTEEN_ALWAYS,
                         "All 5 verses have a heavy 16 ft in the pedal; this one could do without.",
-                        "Play it with the hands only.",
+                        "Draw Pedal: Bourdon 16; push in Pedal: Open Metal 16.",
                         HEAVY,
                         HEAVY,
                         HEAVY,

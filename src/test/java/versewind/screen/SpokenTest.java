@@ -85,7 +85,7 @@ class SpokenTest {
                 .doesNotContain("...");
         assertThat(at.said())
                 .isEqualTo("remark, 1 V3: All 6 verses have a heavy 16 ft in the pedal; this one could do without."
-                        + " Fix: Play it with the hands only. 2 of 4.");
+                        + " Fix: Push in Pedal: Open Metal 16. Set it on piston G2. 2 of 4.");
         int caret = at.frame().caretY();
         assertThat(at.frame().row(caret)).startsWith("  remark, 1 V3: ");
     }
