@@ -10,8 +10,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.plan.Mood;
 import versewind.plan.Plan;
 import versewind.plan.Player;
+import versewind.plan.Singing;
+import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.screen.library.LibraryEvent;
 import versewind.screen.plan.FileEvent;
@@ -121,6 +124,27 @@ class FormsTest {
         fill("E", 0, "Another title");
         assertThat(desk.hymn().withVerses(before.hymns().get(0).verses())).isEqualTo(desk.hymn());
         assertThat(desk.work().place().verse()).isEqualTo(1);
+    }
+
+    @Test
+    void a_mood_for_a_whole_hymn_is_that_of_all_its_verses_and_of_their_singing() {
+        fill("E", 6, "gentle");
+
+        assertThat(desk.hymn().verses()).extracting(Verse::mood).containsOnly(Mood.GENTLE);
+        assertThat(desk.hymn().verses().get(1).singing()).isEqualTo(Singing.GENTLE);
+        desk.press("u");
+        assertThat(desk.hymn().verses()).extracting(Verse::mood).containsOnly(Mood.PLAIN);
+    }
+
+    @Test
+    void a_mood_left_blank_leaves_each_verse_its_own() {
+        desk.press("g");
+        assertThat(desk.press("E").form().text(7)).isEmpty();
+        desk.press("<Esc>");
+        fill("E", 6, "merry");
+        assertThat(desk.form().complaint()).startsWith("Mood: ").contains("gentle, plain, bright or festal");
+        desk.press("^U", "<Enter>");
+        assertThat(desk.hymn().verses()).extracting(Verse::mood).contains(Mood.BRIGHT, Mood.PLAIN);
     }
 
     @Test

@@ -5,12 +5,18 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import versewind.plan.Hymn;
+import versewind.plan.Mood;
+import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.plan.Verses;
 import versewind.schema.Field;
 import versewind.schema.HymnFields;
 import versewind.schema.OrganNames;
+import versewind.schema.Refused;
+import versewind.schema.VerseFields;
 import versewind.screen.state.Effect;
 import versewind.screen.state.FormBox;
 import versewind.screen.state.PlanChanges;
@@ -33,15 +39,44 @@ final class HymnForm {
 
     static FormBox of(PlanEdit work, Hymn hymn) {
         RowForm<Hymn> row = row(HymnFields.HEAD.fields(), hymn);
-        return FormBox.of("Hymn", row.fields(), (form, closed) -> {
+        int mood = row.asked().size();
+        List<FormBox.Field> fields = new ArrayList<>(row.fields());
+        fields.add(FormBox.Field.of("Mood", moodOf(hymn), "of every verse: " + moods() + "; blank: each its own"));
+        return FormBox.of("Hymn", fields, (form, closed) -> {
                     if (form.isBlank(TITLE)) {
                         throw new FormBox.Wrong(TITLE, "A hymn needs a title.");
                     }
-                    Hymn after = row.typed(form).withVerses(hymn.verses());
+                    boolean isInOne = !form.isBlank(mood) && !form.text(mood).equals(moodOf(hymn));
+                    Hymn after =
+                            row.typed(form).withVerses(isInOne ? inMood(hymn, typedMood(form, mood)) : hymn.verses());
                     return PlanChanges.edit(
                             closed, work, work.plan().withHymn(work.place().hymn(), after), work.place());
                 })
                 .at(TITLE);
+    }
+
+    /** The mood of all verses, if they have one. */
+    private static String moodOf(Hymn hymn) {
+        List<Mood> all = hymn.verses().stream().map(Verse::mood).distinct().toList();
+        return all.size() == 1 ? all.get(0).word() : "";
+    }
+
+    private static String moods() {
+        return Stream.of(Mood.values()).map(Mood::word).collect(Collectors.joining(", "));
+    }
+
+    private static List<Verse> inMood(Hymn hymn, Mood mood) {
+        return hymn.verses().stream()
+                .map(verse -> PlayingCommands.inMood(verse, mood))
+                .toList();
+    }
+
+    private static Mood typedMood(FormBox form, int field) {
+        try {
+            return VerseFields.MOOD.parse(form.text(field));
+        } catch (Refused refused) {
+            throw new FormBox.Wrong(field, "Mood: " + refused.problemAndRemedy());
+        }
     }
 
     /** A hymn that comes after the current one; it is looked up what was done with it before. */

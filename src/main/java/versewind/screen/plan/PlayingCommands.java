@@ -54,19 +54,24 @@ final class PlayingCommands {
         return PlanChanges.change(state, work, verse.withSinging(strengths[at]));
     }
 
-    /** The next mood; a gentle one takes the singing with it, and leaves it with it. */
     static State nextMood(State state, PlanEdit work, Verse verse) {
         Mood[] moods = Mood.values();
-        Mood next = moods[(verse.mood().ordinal() + 1) % moods.length];
+        Verse after = inMood(verse, moods[(verse.mood().ordinal() + 1) % moods.length]);
+        State step = PlanChanges.change(state, work, after);
+        boolean isSungAsBefore = after.singing() == verse.singing() || !verse.isSung();
+        String too = isSungAsBefore ? "" : " They sing " + sung(after.singing()) + ".";
+        return step.says(verse.label() + " is to sound " + after.mood().word() + "." + too);
+    }
+
+    /** A verse in another mood; a gentle one takes the singing with it, and leaves it with it. */
+    static Verse inMood(Verse verse, Mood mood) {
         Singing singing = verse.singing();
-        if (next == Mood.GENTLE && singing == Singing.ORDINARY) {
+        if (mood == Mood.GENTLE && singing == Singing.ORDINARY) {
             singing = Singing.GENTLE;
-        } else if (verse.mood() == Mood.GENTLE && singing == Singing.GENTLE) {
+        } else if (mood != Mood.GENTLE && verse.mood() == Mood.GENTLE && singing == Singing.GENTLE) {
             singing = Singing.ORDINARY;
         }
-        State step = PlanChanges.change(state, work, verse.withMood(next).withSinging(singing));
-        String too = singing == verse.singing() || !verse.isSung() ? "" : " They sing " + sung(singing) + ".";
-        return step.says(verse.label() + " is to sound " + next.word() + "." + too);
+        return verse.withMood(mood).withSinging(singing);
     }
 
     private static String sung(Singing singing) {
