@@ -14,7 +14,6 @@ import versewind.plan.Feedback;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Plan;
-import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.rules.Advice;
@@ -108,7 +107,7 @@ record AssessmentReport(
         }
         page.paragraph(Caution.ESTIMATE);
         Caution.people(plan().heading().people(), open.instrument().room()).ifPresent(page::paragraph);
-        ServiceOrder.places(plan()).stream()
+        plan().places().stream()
                 .flatMap(place ->
                         Caution.choir(plan().verse(place), open.instrument().room()).stream())
                 .distinct()
@@ -274,7 +273,7 @@ record AssessmentReport(
     }
 
     private String name(Page page, VersePlace place) {
-        Hymn hymn = assessment.hymns().get(place.hymn()).hymn();
+        Hymn hymn = plan().hymn(place);
         String called = hymn.number().isBlank() ? page.shortened(hymn.title(), TITLE) : hymn.number();
         return called + " " + assessment.at(place).verse().label();
     }

@@ -33,7 +33,7 @@ record AttendanceReport(OpenPlan open, PartOfPlan part, Attendance attendance) i
         part.hymns(open.plan()).forEach(hymn -> hymn(page, hymn));
         page.blank();
         summaries(page, open.instrument().room().seats());
-        if (open.plan().hymns().stream().flatMap(hymn -> hymn.verses().stream()).anyMatch(Attendance::hasOwnNumber)) {
+        if (open.plan().verses().anyMatch(Attendance::hasOwnNumber)) {
             page.paragraph("Verses with their own number of people keep it.");
         }
         page.paragraph(Caution.ESTIMATE);
@@ -105,7 +105,7 @@ record AttendanceReport(OpenPlan open, PartOfPlan part, Attendance attendance) i
     private void remedies(Page page, int number) {
         Assessment assessment = attendance.assessments().get(number);
         for (VersePlace place : wantingAttention(number)) {
-            String hymn = open.plan().hymns().get(place.hymn()).number();
+            String hymn = open.plan().hymn(place).number();
             String called = hymn.isBlank() ? Integer.toString(place.hymn() + 1) : hymn;
             page.hanging(
                     page.left("  " + called + " " + assessment.at(place).verse().label(), REMEDY) + " ",
@@ -136,7 +136,7 @@ record AttendanceReport(OpenPlan open, PartOfPlan part, Attendance attendance) i
     @Override
     public Json json() {
         return ReportFields.heading(open.plan()).with(ReportFields.hymns(open.plan(), part, place -> ReportFields.verse(
-                        open.plan().hymns().get(place.hymn()).verses().get(place.verse()))
+                        open.plan().verse(place))
                 .list(
                         "people",
                         IntStream.range(0, attendance.people().size()).boxed().toList(),

@@ -11,7 +11,6 @@ import versewind.plan.Feedback;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
 import versewind.plan.Plan;
-import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.rules.Caution;
@@ -114,7 +113,7 @@ final class ChangeCommand {
                 .stream();
         String others = ReportFields.names(
                 plan,
-                ServiceOrder.places(plan).stream()
+                plan.places().stream()
                         .filter(other -> !other.equals(place))
                         .filter(other ->
                                 isHeldElsewhere(plan, changed, other) && !isHeldElsewhere(before, changed, other)));
@@ -145,7 +144,7 @@ final class ChangeCommand {
                 .estimate(
                         plan.verse(place),
                         plan.heading().people(),
-                        plan.hymns().get(place.hymn()).tempo());
+                        plan.hymn(place).tempo());
         return LevelText.words(estimate)
                 + (estimate.organDba().isPresent() ? " dB(A)" : "") + ", "
                 + Wording.verdict(estimate.balance());

@@ -39,6 +39,6 @@ record PartOfPlan(Optional<Integer> hymn, Optional<VersePlace> verse) {
 
     /** The places in a hymn that are in it. */
     List<VersePlace> places(Plan plan, int index) {
-        return ReportFields.places(plan, index).stream().filter(this::has).toList();
+        return plan.places(index).stream().filter(this::has).toList();
     }
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import versewind.organ.NotationException;
 import versewind.plan.Plan;
-import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.proposal.Proposal;
@@ -154,7 +153,7 @@ final class ProposeCommand {
     private String offTheirPistons(Plan written) {
         String verses = ReportFields.names(
                 written,
-                ServiceOrder.places(written).stream()
+                written.places().stream()
                         .filter(place -> written.verse(place).piston().isBlank()
                                 && !open.plan().verse(place).piston().isBlank()));
         return verses.isEmpty() ? "" : Reply.line("Set by hand now, and no longer by a piston: " + verses + ".");

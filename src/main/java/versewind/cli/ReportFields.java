@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
@@ -62,12 +61,7 @@ final class ReportFields {
                         .put("occasion", day.occasion().word())));
     }
 
-    /** The hymns of a plan, each with its verses ("hymns"). */
-    static Json hymns(Plan plan, Function<VersePlace, Json> verse) {
-        return hymns(plan, PartOfPlan.ALL, verse);
-    }
-
-    /** The same of a part of the plan. */
+    /** The hymns of a part of a plan, each with its verses ("hymns"). */
     static Json hymns(Plan plan, PartOfPlan part, Function<VersePlace, Json> verse) {
         return new Json().list("hymns", part.hymns(plan), hymn -> new Json()
                 .put("number", plan.hymns().get(hymn).number())
@@ -75,19 +69,10 @@ final class ReportFields {
                 .list("verses", part.places(plan, hymn), verse));
     }
 
-    /** The places of the verses of a hymn. */
-    static List<VersePlace> places(Plan plan, int hymn) {
-        return IntStream.range(0, plan.hymns().get(hymn).verses().size())
-                .mapToObj(verse -> new VersePlace(hymn, verse))
-                .toList();
-    }
-
     /** Names of verses with their hymns, each once: "208 V1, 208 Refrain (2 times)". */
     static String names(Plan plan, Stream<VersePlace> places) {
-        Map<String, Long> names = places.map(
-                        place -> (plan.hymns().get(place.hymn()).number() + " "
-                                        + plan.verse(place).label())
-                                .strip())
+        Map<String, Long> names = places.map(place ->
+                        (plan.hymn(place).number() + " " + plan.verse(place).label()).strip())
                 .collect(Collectors.groupingBy(name -> name, LinkedHashMap::new, Collectors.counting()));
         return names.entrySet().stream()
                 .map(name -> name.getKey() + (name.getValue() == 1 ? "" : " (" + name.getValue() + " times)"))
@@ -193,13 +178,7 @@ final class ReportFields {
                         new Json()
                                 .put("hymn", place.hymn())
                                 .put("verse", place.verse())
-                                .put(
-                                        "label",
-                                        plan.hymns()
-                                                .get(place.hymn())
-                                                .verses()
-                                                .get(place.verse())
-                                                .label()))
+                                .put("label", plan.verse(place).label()))
                 .put("numbers", numbers)
                 .put("sentence", finding.sentence())
                 .put("mend", finding.mend().map(Mend::words))

@@ -29,7 +29,7 @@ record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal
         page.heading(open.plan().heading(), open.instrument());
         for (int hymn : hymns) {
             page.hymn(open.plan().hymns().get(hymn));
-            ReportFields.places(open.plan(), hymn).forEach(place -> verse(page, place));
+            open.plan().places(hymn).forEach(place -> verse(page, place));
         }
         Pistons pistons = open.instrument().pistons();
         if (pistons.any()) {
@@ -57,15 +57,7 @@ record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal
     }
 
     private void verse(Page page, VersePlace place) {
-        String head = page.left(
-                        open.plan()
-                                .hymns()
-                                .get(place.hymn())
-                                .verses()
-                                .get(place.verse())
-                                .label(),
-                        LABEL)
-                + "  ";
+        String head = page.left(open.plan().verse(place).label(), LABEL) + "  ";
         Optional<ServiceProposal.OfVerse> of = at(place);
         if (of.isEmpty()) {
             page.line(head + "no proposal");
@@ -103,7 +95,7 @@ record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal
                 .put("pistons", found.pistons())
                 .put("unsearched", found.unsearched())
                 .list("hymns", hymns, hymn -> hymn(open.plan(), hymn)
-                        .list("verses", ReportFields.places(open.plan(), hymn), this::verse));
+                        .list("verses", open.plan().places(hymn), this::verse));
     }
 
     private Json verse(VersePlace place) {
@@ -129,15 +121,8 @@ record ServiceProposalReport(OpenPlan open, List<Integer> hymns, ServiceProposal
     static Json verse(Plan plan, VersePlace place) {
         return new Json()
                 .put("place", place.verse() + 1)
-                .with(ReportFields.verse(plan.hymns().get(place.hymn()).verses().get(place.verse())))
-                .put(
-                        "mood",
-                        plan.hymns()
-                                .get(place.hymn())
-                                .verses()
-                                .get(place.verse())
-                                .mood()
-                                .word());
+                .with(ReportFields.verse(plan.verse(place)))
+                .put("mood", plan.verse(place).mood().word());
     }
 
     static Json proposal(Instrument organ, Proposal proposal, String piston) {

@@ -12,7 +12,7 @@ record VerseProposalReport(OpenPlan open, RegistrationProposer.OfVerse found) im
 
     @Override
     public void print(Page page) {
-        Hymn hymn = open.plan().hymns().get(found.place().hymn());
+        Hymn hymn = open.plan().hymn(found.place());
         Verse verse = hymn.verses().get(found.place().verse());
         page.heading(open.plan().heading(), open.instrument());
         page.hymn(hymn);

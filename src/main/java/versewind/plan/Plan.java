@@ -3,6 +3,9 @@ package versewind.plan;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.Instrument;
 
 /**
@@ -107,31 +110,67 @@ public record Plan(ServiceHeading heading, String instrument, List<Hymn> hymns) 
         return before;
     }
 
+    /** The hymn of a place. */
+    public Hymn hymn(VersePlace place) {
+        return hymns.get(place.hymn());
+    }
+
     /** A verse of it. */
     public Verse verse(VersePlace place) {
-        return hymns.get(place.hymn()).verses().get(place.verse());
+        return hymn(place).verses().get(place.verse());
+    }
+
+    /** All verses, in playing order. */
+    public Stream<Verse> verses() {
+        return hymns.stream().flatMap(hymn -> hymn.verses().stream());
+    }
+
+    /** The places of all verses, in playing order; hymns without verses are passed over. */
+    public List<VersePlace> places() {
+        List<VersePlace> places = new ArrayList<>();
+        for (int hymn = 0; hymn < hymns.size(); hymn++) {
+            places.addAll(places(hymn));
+        }
+        return places;
+    }
+
+    /** The places of the verses of a hymn. */
+    public List<VersePlace> places(int hymn) {
+        return IntStream.range(0, hymns.get(hymn).verses().size())
+                .mapToObj(verse -> new VersePlace(hymn, verse))
+                .toList();
+    }
+
+    /** The verse so many further on in the service, if there is one. */
+    public Optional<VersePlace> further(VersePlace from, int step) {
+        List<VersePlace> places = places();
+        int at = places.indexOf(from) + step;
+        return at >= 0 && at < places.size() ? Optional.of(places.get(at)) : Optional.empty();
+    }
+
+    /** The nearest verse that there is: the one here, or else the next, or else the last. */
+    public Optional<VersePlace> nearest(VersePlace place) {
+        List<VersePlace> places = places();
+        return places.stream()
+                .filter(each ->
+                        each.hymn() > place.hymn() || (each.hymn() == place.hymn() && each.verse() >= place.verse()))
+                .findFirst()
+                .or(() -> places.isEmpty() ? Optional.empty() : Optional.of(places.get(places.size() - 1)));
     }
 
     /** The verses with feedback, in playing order. */
     public List<Verse> answered() {
-        return hymns.stream()
-                .flatMap(hymn -> hymn.verses().stream())
-                .filter(verse -> verse.answer().isPresent())
-                .toList();
+        return verses().filter(verse -> verse.answer().isPresent()).toList();
     }
 
     /** The locks that all verses share; none without verses. */
     public Locks locks() {
-        return hymns.stream()
-                .flatMap(hymn -> hymn.verses().stream())
-                .map(Verse::locks)
-                .reduce(Locks::shared)
-                .orElse(Locks.NONE);
+        return verses().map(Verse::locks).reduce(Locks::shared).orElse(Locks.NONE);
     }
 
     /** True if every verse can be played on an instrument: all parts exist, and hands play manuals. */
     public boolean fits(Instrument organ) {
-        return hymns.stream().flatMap(hymn -> hymn.verses().stream()).allMatch(verse -> fits(verse, organ));
+        return verses().allMatch(verse -> fits(verse, organ));
     }
 
     private static boolean fits(Verse verse, Instrument organ) {

@@ -147,7 +147,7 @@ public record Sheet(
             SheetOptions.Steps steps) {
         Instrument organ = sound.organ();
         int people = plan.heading().people();
-        OptionalInt tempo = plan.hymns().get(place.hymn()).tempo();
+        OptionalInt tempo = plan.hymn(place).tempo();
         Verse verse = of.verse();
         List<Verse> before =
                 verse.isPlayed() ? plan.before(place).stream().map(plan::verse).toList() : List.of();

@@ -22,7 +22,6 @@ import versewind.plan.HeardAs;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Plan;
-import versewind.plan.ServiceOrder;
 import versewind.plan.Singing;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
@@ -247,8 +246,8 @@ class FeedbackUpdateTest {
             int people = plan.heading().people();
             List<HeardRegistration> usual = open.organ().experience().usual();
             OrganSound before = open.organ().with(Experience.NONE).sound();
-            for (VersePlace place : ServiceOrder.places(plan)) {
-                Verse verse = ServiceOrder.verse(plan, place);
+            for (VersePlace place : plan.places()) {
+                Verse verse = plan.verse(place);
                 boolean isUsual = usual.stream().anyMatch(each -> each.isAlike(before, verse, people));
                 if (verse.mode() == Mode.CONGREGATION && verse.isSung() && !isUsual) {
                     Feedback answer = new Feedback(heard, people);

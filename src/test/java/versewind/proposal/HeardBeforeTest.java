@@ -15,7 +15,6 @@ import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Mode;
 import versewind.plan.Plan;
-import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
@@ -35,14 +34,14 @@ class HeardBeforeTest {
         OrganSound before = OrganSound.open(open.instrument());
         Plan played = proposed(before, open.plan());
         Random random = new Random(seed);
-        double softest = ServiceOrder.places(played).stream()
+        double softest = played.places().stream()
                 .map(played::verse)
                 .filter(HeardBeforeTest::isLast)
                 .mapToDouble(verse -> levelDba(before, verse))
                 .min()
                 .orElseThrow();
         Plan judged = played;
-        for (VersePlace place : ServiceOrder.places(played)) {
+        for (VersePlace place : played.places()) {
             Verse verse = played.verse(place);
             boolean isSofter = levelDba(before, verse) < softest;
             if (verse.isSung() && verse.mode() == Mode.CONGREGATION && (isLast(verse) || isSofter)) {
@@ -56,7 +55,7 @@ class HeardBeforeTest {
         Plan next = proposed(after, open.plan());
 
         List<Double> louderDb = new ArrayList<>();
-        for (VersePlace place : ServiceOrder.places(played)) {
+        for (VersePlace place : played.places()) {
             if (isLast(played.verse(place))) {
                 louderDb.add(levelDba(before, next.verse(place)) - levelDba(before, played.verse(place)));
             }

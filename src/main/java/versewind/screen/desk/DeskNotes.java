@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import versewind.organ.Registration;
 import versewind.plan.Plan;
-import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.rules.DynamicStep;
@@ -107,9 +106,9 @@ record DeskNotes(
     Effect.LadderOf ladderOf(PlanEdit work, VersePlace place) {
         return new Effect.LadderOf(
                 place,
-                ServiceOrder.verse(work.plan(), place),
+                work.plan().verse(place),
                 people(work),
-                work.plan().hymns().get(place.hymn()).tempo());
+                work.plan().hymn(place).tempo());
     }
 
     /** The ladder of a verse: the one it was played on, or else the one that was found for as many as are present. */
@@ -134,7 +133,7 @@ record DeskNotes(
 
     /** What is drawn for a verse. */
     private Registration drawn(PlanEdit work, VersePlace place) {
-        Verse verse = ServiceOrder.verse(work.plan(), place);
+        Verse verse = work.plan().verse(place);
         return stepped.containsKey(place)
                 ? drawn(stepped.get(place).ladder(), verse, steps(place))
                 : verse.registration();
@@ -144,7 +143,7 @@ record DeskNotes(
     Plan played(PlanEdit work) {
         Plan plan = work.plan().withHeading(work.plan().heading().withPeople(people(work)));
         for (VersePlace place : stepped.keySet()) {
-            Verse verse = ServiceOrder.verse(plan, place).withRegistration(drawn(work, place));
+            Verse verse = plan.verse(place).withRegistration(drawn(work, place));
             plan = plan.withVerse(place, verse);
         }
         return plan;

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import versewind.plan.Hymn;
-import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.rules.DynamicSteps;
@@ -104,7 +103,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
     }
 
     private static State open(State state, PlanEdit work, DeskNotes.Opened opened) {
-        Optional<VersePlace> place = ServiceOrder.nearest(work.plan(), work.place());
+        Optional<VersePlace> place = work.plan().nearest(work.place());
         if (place.isEmpty() && opened != DeskNotes.Opened.ALONE) {
             return state.says("There is no verse to play yet.");
         }
@@ -117,7 +116,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
         VersePlace here = work.place();
         List<Effect.LadderOf> wanted = work.verse().isEmpty()
                 ? List.of()
-                : Stream.concat(Stream.of(here), ServiceOrder.further(work.plan(), here, 1).stream())
+                : Stream.concat(Stream.of(here), work.plan().further(here, 1).stream())
                         .filter(place -> notes.ladder(work, place).isEmpty())
                         .map(place -> notes.ladderOf(work, place))
                         .toList();
@@ -130,7 +129,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
     }
 
     private State turn(State state, PlanEdit work, int step) {
-        Optional<VersePlace> next = ServiceOrder.further(work.plan(), work.place(), step);
+        Optional<VersePlace> next = work.plan().further(work.place(), step);
         if (next.isPresent()) {
             return staying().at(state, work.at(next.get()));
         }
@@ -317,7 +316,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
         Hymn hymn = work.hymn().orElseThrow();
         int people = notes.people(work);
         int planned = work.plan().heading().people();
-        List<VersePlace> places = ServiceOrder.places(work.plan());
+        List<VersePlace> places = work.plan().places();
         String present =
                 people + " present" + (people == planned || frame.width() < NARROW ? "" : " (" + planned + " planned)");
         String page = (places.indexOf(work.place()) + 1) + " of " + places.size();

@@ -11,7 +11,6 @@ import versewind.organ.Pressed;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
-import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.rules.Advice;
@@ -53,11 +52,11 @@ final class DeskWords {
     }
 
     private Verse verse(VersePlace place) {
-        return ServiceOrder.verse(plan, place);
+        return plan.verse(place);
     }
 
     private Hymn hymn(VersePlace place) {
-        return plan.hymns().get(place.hymn());
+        return plan.hymn(place);
     }
 
     private Estimate estimate(VersePlace place) {
@@ -203,7 +202,7 @@ final class DeskWords {
         if (heldElsewhere(place).isPresent()) {
             return drawn(before);
         }
-        Registration planned = ServiceOrder.verse(work.plan(), place).registration();
+        Registration planned = work.plan().verse(place).registration();
         return pressed(place).press(organ, drawn(before), planned);
     }
 
@@ -244,7 +243,7 @@ final class DeskWords {
 
     /** The most rows that each block takes in a verse of the service, as it is planned. */
     static DeskLayout.Needs needs(Marks marks, PlanEdit work, DeskNotes notes, int columns) {
-        return ServiceOrder.places(work.plan()).stream()
+        return work.plan().places().stream()
                 .map(place -> new DeskWords(marks, work.at(place), notes).needs(columns))
                 .reduce(DeskLayout.Needs.NONE, DeskLayout.Needs::most);
     }
@@ -267,7 +266,7 @@ final class DeskWords {
     /** What comes next, how it differs, and what is moved for it. */
     Flow next() {
         Flow flow = new Flow();
-        Optional<VersePlace> next = ServiceOrder.further(plan, here, 1);
+        Optional<VersePlace> next = plan.further(here, 1);
         if (next.isEmpty()) {
             return flow.add("This is the last verse.", Style.TEXT);
         }
@@ -314,8 +313,7 @@ final class DeskWords {
     /** What makes the verse stronger, or softer: the next two steps of the ladder, in as many words as fit. */
     Flow steps(int way, int columns, int rows) {
         return notes.ladder(work, here)
-                .map(ladder -> new LadderWords(
-                                marks, organ, ladder, ServiceOrder.verse(work.plan(), here), notes.steps(here))
+                .map(ladder -> new LadderWords(marks, organ, ladder, work.plan().verse(here), notes.steps(here))
                         .fitting(way, columns, rows))
                 .orElseGet(() -> new Flow().add(Mark.CUT.in(marks), Style.TEXT));
     }

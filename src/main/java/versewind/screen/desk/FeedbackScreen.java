@@ -6,7 +6,6 @@ import java.util.OptionalInt;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Hymn;
-import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.screen.state.KeyTable;
@@ -67,7 +66,7 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
         }
         int at = 0;
         while (at < places.size() - 1
-                && ServiceOrder.verse(work.plan(), places.get(at)).answer().isPresent()) {
+                && work.plan().verse(places.get(at)).answer().isPresent()) {
             at++;
         }
         DeskNotes staying = notes.with(DeskNotes.Leaving.NO);
@@ -77,12 +76,12 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
     /** The verses that are asked about: all but those in which the organ plays alone. */
     private static List<VersePlace> asked(PlanEdit work) {
         int people = work.plan().heading().people();
-        return ServiceOrder.places(work.plan()).stream()
+        return work.plan().places().stream()
                 .filter(place -> work.sound()
                                 .estimate(
-                                        ServiceOrder.verse(work.plan(), place),
+                                        work.plan().verse(place),
                                         people,
-                                        work.plan().hymns().get(place.hymn()).tempo())
+                                        work.plan().hymn(place).tempo())
                                 .balance()
                                 .kind()
                         != Balance.Kind.ORGAN_ALONE)
@@ -97,7 +96,7 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
     /** Writes an answer into the plan's file at once; or, if the plan had unsaved changes, beside it with those. */
     private State answer(State state, PlanEdit work, Optional<Feedback> answer) {
         VersePlace place = list.current().orElseThrow();
-        Verse verse = ServiceOrder.verse(work.plan(), place);
+        Verse verse = work.plan().verse(place);
         PlanEdit after = work.with(work.history().to(work.plan().withVerse(place, verse.withAnswer(answer))));
         int step = answer.isPresent() ? 1 : 0;
         State next = state.show(marking(list.marked() + step)).with(after);
@@ -149,8 +148,8 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
 
     private void paintRow(Frame frame, State state, PlanEdit work, int index, int y) {
         VersePlace place = list.rows().get(index);
-        Verse verse = ServiceOrder.verse(work.plan(), place);
-        Hymn hymn = work.plan().hymns().get(place.hymn());
+        Verse verse = work.plan().verse(place);
+        Hymn hymn = work.plan().hymn(place);
         Marks marks = state.marks();
         boolean isFirst = index == 0 || list.rows().get(index - 1).hymn() != place.hymn();
         int number = numberColumns(work);
@@ -166,16 +165,17 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
 
     /** Who sang, and where that was so that it was not played as planned. */
     private String who(VersePlace place, PlanEdit work) {
-        Verse verse = ServiceOrder.verse(work.plan(), place);
+        Verse verse = work.plan().verse(place);
         int people = notes.people(work);
-        OptionalInt tempo = work.plan().hymns().get(place.hymn()).tempo();
+        OptionalInt tempo = work.plan().hymn(place).tempo();
         String who = Wording.who(verse, people, work.sound().estimate(verse, people, tempo));
         String stepped = DeskWords.stepped(notes.steps(place));
         return stepped.isEmpty() ? who : "as played, " + stepped + " than planned; " + who;
     }
 
     private static String answer(VersePlace place, PlanEdit work) {
-        return ServiceOrder.verse(work.plan(), place)
+        return work.plan()
+                .verse(place)
                 .answer()
                 .map(each -> each.heard().word())
                 .orElse("no feedback");
@@ -183,8 +183,8 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
 
     /** "208 V1: too soft; congregation of 480". */
     private String words(VersePlace place, PlanEdit work) {
-        String number = work.plan().hymns().get(place.hymn()).number();
-        String label = ServiceOrder.verse(work.plan(), place).label();
+        String number = work.plan().hymn(place).number();
+        String label = work.plan().verse(place).label();
         return (number + " " + label).strip() + ": " + answer(place, work) + "; " + who(place, work);
     }
 
@@ -196,15 +196,14 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
     /** The verse marked now, after what became of the one before where that was answered. */
     @Override
     public String spoken(State before, State now) {
-        String answered =
-                before.top() instanceof FeedbackScreen screen && !before.work().equals(now.work())
-                        ? now.work()
-                                .flatMap(work -> screen.list
-                                        .current()
-                                        .map(place -> ServiceOrder.verse(work.plan(), place)
-                                                        .label() + " was " + answer(place, work) + ". "))
-                                .orElse("")
-                        : "";
+        String answered = before.top() instanceof FeedbackScreen screen
+                        && !before.work().equals(now.work())
+                ? now.work()
+                        .flatMap(work -> screen.list
+                                .current()
+                                .map(place -> work.plan().verse(place).label() + " was " + answer(place, work) + ". "))
+                        .orElse("")
+                : "";
         return answered + Listing.super.spoken(before, now);
     }
 

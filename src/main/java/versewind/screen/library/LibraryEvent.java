@@ -20,7 +20,6 @@ import versewind.plan.BroughtHymn;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Player;
-import versewind.plan.ServiceOrder;
 import versewind.plan.Sought;
 import versewind.plan.VersePlace;
 import versewind.screen.state.Chooser;
@@ -146,7 +145,7 @@ public interface LibraryEvent extends Event {
             return state.onWork(work -> {
                 List<Chooser.Row> rows = new ArrayList<>();
                 RegistrationText text = new RegistrationText(work.instrument());
-                Map<Registration, Long> verses = ServiceOrder.places(work.plan()).stream()
+                Map<Registration, Long> verses = work.plan().places().stream()
                         .map(place -> work.plan().verse(place).registration())
                         .collect(Collectors.groupingBy(each -> each, LinkedHashMap::new, Collectors.counting()));
                 verses.entrySet().stream()

@@ -92,7 +92,7 @@ final class CurveView {
         int first = Math.max(0, Math.min(places.indexOf(work.place()) - room / 2, places.size() - room));
         List<Point> points = new ArrayList<>();
         for (VersePlace place : places.subList(first, first + room)) {
-            Hymn hymn = work.plan().hymns().get(place.hymn());
+            Hymn hymn = work.plan().hymn(place);
             Verse verse = work.plan().verse(place);
             int people = work.plan().heading().people();
             Optional<ClearShare.RightBand> band = verse.mode() == Mode.MELODY_SOLOED
@@ -199,7 +199,7 @@ final class CurveView {
             frame.write((left + right - Text.columns(label)) / 2, marksY + 1, label, here ? Style.STRONG : Style.TEXT);
         } else if (index == 0
                 || points.get(index - 1).place().hymn() != point.place().hymn()) {
-            Hymn hymn = work.plan().hymns().get(point.place().hymn());
+            Hymn hymn = work.plan().hymn(point.place());
             String name = hymn.number().isBlank() ? hymn.title() : hymn.number();
             int end = plot.x() + (int) (verseColumns * (index + hymn.verses().size())) - 1;
             boolean current = point.place().hymn() == work.place().hymn();

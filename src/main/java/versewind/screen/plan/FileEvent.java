@@ -70,9 +70,8 @@ public interface FileEvent extends Event {
             return state.onWork(work -> {
                         String where = PlanDifference.between(work.plan(), plan, work.instrument())
                                 .place()
-                                .filter(place ->
-                                        !plan.hymns().get(place.hymn()).verses().isEmpty())
-                                .map(place -> plan.hymns().get(place.hymn()).title() + ", "
+                                .filter(place -> !plan.hymn(place).verses().isEmpty())
+                                .map(place -> plan.hymn(place).title() + ", "
                                         + plan.verse(place).label())
                                 .orElse("the details of the service");
                         PlanEdit merged = work.with(work.history().to(plan).savedAs(plan));

@@ -8,7 +8,6 @@ import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import versewind.plan.Plan;
-import versewind.plan.ServiceOrder;
 import versewind.plan.Silenced;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
@@ -186,8 +185,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
                     state,
                     work,
                     place,
-                    ServiceOrder.verse(work.plan(), place)
-                            .hearing(finding.rule().word()),
+                    work.plan().verse(place).hearing(finding.rule().word()),
                     "No longer ignored.");
         }
         return state.open(FormBox.of(
@@ -197,7 +195,8 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
                                 closed,
                                 work,
                                 place,
-                                ServiceOrder.verse(work.plan(), place)
+                                work.plan()
+                                        .verse(place)
                                         .silencing(new Silenced(finding.rule().word(), form.text(0))),
                                 "Ignored in this verse. Press x on it to see it again."))
                 .leaving((form, closed) -> closed.show(of(work, people, shown))));
@@ -257,7 +256,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
         if (isSpoken) {
             Box.write(frame, 1, 1, Text.wrapped(SpokenView.curve(work), curve.width()), rows, Style.TEXT);
         } else {
-            CurveView.paint(frame, curve, marked, ServiceOrder.places(work.plan()));
+            CurveView.paint(frame, curve, marked, work.plan().places());
         }
         int y = rows + 1;
         frame.write(0, y, frame.mark(Mark.RULE).repeat(frame.width()), Style.FAINT);
@@ -331,7 +330,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
     }
 
     private static String label(Finding finding, PlanEdit work) {
-        return ServiceOrder.verse(work.plan(), finding.place()).label();
+        return work.plan().verse(finding.place()).label();
     }
 
     /** "remark, 214 Amen: The Amen is about 6 dB softer than Last.". */

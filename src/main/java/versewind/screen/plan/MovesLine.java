@@ -7,7 +7,6 @@ import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Pressed;
 import versewind.organ.Registration;
-import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.rules.StopChanges;
 import versewind.rules.StopChangesByDivision;
@@ -46,8 +45,7 @@ final class MovesLine {
 
     /** In the next verse; none after the last. */
     static List<String> ofNext(State state, PlanEdit work, int columns, int rows) {
-        Optional<Verse> next =
-                ServiceOrder.further(work.plan(), work.place(), 1).map(work.plan()::verse);
+        Optional<Verse> next = work.plan().further(work.place(), 1).map(work.plan()::verse);
         return work.verse().isEmpty() || next.isEmpty()
                 ? List.of()
                 : of(state, work, "Next, " + next.get().label(), work.verse().get(), next.get(), columns, rows);

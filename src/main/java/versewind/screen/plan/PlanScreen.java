@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import versewind.plan.Hymn;
-import versewind.plan.ServiceOrder;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
@@ -287,7 +286,7 @@ public record PlanScreen() implements Screen {
                 || work.verse().isEmpty()) {
             return;
         }
-        List<VersePlace> service = ServiceOrder.places(work.plan());
+        List<VersePlace> service = work.plan().places();
         List<VersePlace> hymn = service.stream()
                 .filter(place -> place.hymn() == work.place().hymn())
                 .toList();

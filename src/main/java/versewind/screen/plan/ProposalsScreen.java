@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
-import versewind.plan.ServiceOrder;
 import versewind.plan.Verse;
 import versewind.proposal.Proposal;
 import versewind.proposal.RegistrationProposer;
@@ -77,7 +76,7 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
 
     /** Asks whether to draw the whole service anew. */
     static State forService(State state, PlanEdit work) {
-        return ServiceOrder.places(work.plan()).isEmpty()
+        return work.plan().places().isEmpty()
                 ? state.says("No verses yet. Press I to add a hymn.")
                 : asked(state, List.of(service(work, "Enter")));
     }
@@ -101,7 +100,7 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
     }
 
     private static Question.Answer service(PlanEdit work, String key) {
-        int verses = ServiceOrder.places(work.plan()).size();
+        int verses = work.plan().places().size();
         return new Question.Answer(
                 key,
                 "proposals for the service: " + counted(verses),

@@ -1,7 +1,6 @@
 package versewind.screen.plan;
 
 import versewind.plan.Plan;
-import versewind.plan.ServiceOrder;
 import versewind.proposal.ServiceProposal;
 import versewind.screen.state.Effects;
 import versewind.screen.state.KeyTable;
@@ -70,7 +69,7 @@ public record SearchScreen(int verses, int of) implements Screen {
     }
 
     private static long changed(Plan before, Plan after) {
-        return ServiceOrder.places(before).stream()
+        return before.places().stream()
                 .filter(place -> !before.verse(place).equals(after.verse(place)))
                 .count();
     }

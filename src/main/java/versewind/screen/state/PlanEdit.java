@@ -95,7 +95,7 @@ public record PlanEdit(
 
     /** The hymn where we are; none in a plan without hymns. */
     public Optional<Hymn> hymn() {
-        return place.hymn() < plan().hymns().size() ? Optional.of(plan().hymns().get(place.hymn())) : Optional.empty();
+        return place.hymn() < plan().hymns().size() ? Optional.of(plan().hymn(place)) : Optional.empty();
     }
 
     /** The verses of the hymn where we are. */
