@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import versewind.organ.IndexSet;
 import versewind.plan.HeardAs;
 import versewind.plan.Plan;
+import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.sound.OrganSound;
 
@@ -85,6 +87,14 @@ public record Experience(List<HeardRegistration> usual, List<HeardRegistration> 
                         .balance()
                         .share())
                 .orElse(OptionalDouble.empty());
+    }
+
+    /** What is usually drawn where people sing no more strongly than is usual. */
+    public IndexSet usualStops() {
+        return usual.stream()
+                .filter(each -> each.singing().compareTo(Singing.ORDINARY) <= 0)
+                .map(each -> each.registration().stops())
+                .reduce(IndexSet.EMPTY, IndexSet::plus);
     }
 
     /** What a usual registration is called where a verse is measured by it: the only one needs no name. */

@@ -71,7 +71,9 @@ final class ProposeCommand {
         Optional<VersePlace> place = options.verse(hymn);
         OrganSound sound = open.organ().sound();
         RegistrationProposer proposer = RegistrationProposer.of(
-                sound, (verse, people) -> open.organ().experience().rightShare(sound, verse, people));
+                sound,
+                (verse, people) -> open.organ().experience().rightShare(sound, verse, people),
+                open.organ().experience().usualStops());
         return place.isPresent()
                 ? forVerse(proposer.forVerse(plan, place.get(), () -> !progress.isInterrupted())
                         .after(usual(sound, place.get())))

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
@@ -25,20 +26,25 @@ public final class RegistrationProposer {
     private final ChorusFaults faults;
     private final Requirements requirements;
 
-    private RegistrationProposer(OrganSound sound, UsualShare usual) {
+    private RegistrationProposer(OrganSound sound, UsualShare usual, IndexSet usualStops) {
         organ = OrganFacts.of(sound);
         faults = ChorusFaults.on(organ);
-        requirements = new Requirements(sound, organ, usual);
+        requirements = new Requirements(sound, organ, usual, usualStops);
     }
 
     /** Proposals for an instrument. */
     public static RegistrationProposer of(OrganSound sound) {
-        return of(sound, UsualShare.NONE);
+        return of(sound, UsualShare.NONE, IndexSet.EMPTY);
     }
 
-    /** Proposals for an instrument on which something is usual: a plain verse is to be as strong as that. */
-    public static RegistrationProposer of(OrganSound sound, UsualShare usual) {
-        return new RegistrationProposer(sound, usual);
+    /**
+     * Proposals for an instrument on which something is usual.
+     *
+     * @param usual what a plain verse is to be as strong as
+     * @param stops that are usually drawn, and come before others of their kind
+     */
+    public static RegistrationProposer of(OrganSound sound, UsualShare usual, IndexSet stops) {
+        return new RegistrationProposer(sound, usual, stops);
     }
 
     /**

@@ -3,6 +3,7 @@ package versewind.proposal;
 import java.util.Collections;
 import java.util.List;
 import versewind.organ.BoxPosition;
+import versewind.organ.IndexSet;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Locks;
 import versewind.plan.Mode;
@@ -20,6 +21,7 @@ import versewind.sound.Verdict;
  * @param least how full a sound is asked for
  * @param most the fullest that is borne as well
  * @param locks stops that must, or must not, be drawn
+ * @param usual stops that are usually drawn, and come before others of their kind
  * @param hands the ways to play it
  * @param boxes the positions of the boxes that the plan keeps; none where they are free
  * @param target where the balance should lie
@@ -33,6 +35,7 @@ record Requirement(
         Fullness least,
         Fullness most,
         Locks locks,
+        IndexSet usual,
         List<HandsAndFeet> hands,
         List<BoxPosition> boxes,
         Target target,
@@ -54,7 +57,8 @@ record Requirement(
     }
 
     Requirement with(Target other, boolean wantingReeds, double atMost) {
-        return new Requirement(mode, company, mood, least, most, locks, hands, boxes, other, wantingReeds, atMost);
+        return new Requirement(
+                mode, company, mood, least, most, locks, usual, hands, boxes, other, wantingReeds, atMost);
     }
 
     /** The same, for singers whom reeds would cover: only as full as a plain verse bears. */
@@ -66,6 +70,7 @@ record Requirement(
                 least,
                 Collections.min(List.of(most, Fullness.PLAIN)),
                 locks,
+                usual,
                 hands,
                 boxes,
                 target,

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import versewind.organ.IndexSet;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
@@ -34,8 +35,10 @@ final class Requirements {
     private final OrganSound sound;
     private final OrganFacts organ;
     private final UsualShare usual;
+    private final IndexSet usualStops;
 
-    Requirements(OrganSound sound, OrganFacts organ, UsualShare usual) {
+    Requirements(OrganSound sound, OrganFacts organ, UsualShare usual, IndexSet usualStops) {
+        this.usualStops = usualStops;
         this.sound = sound;
         this.organ = organ;
         this.usual = usual;
@@ -49,7 +52,7 @@ final class Requirements {
         }
         HandsAndFeet hands = alone.hands().get(0);
         List<BuildingLine.Rung> rungs =
-                new BuildingLine(organ, hands, alone.locks().never()).rungs();
+                new BuildingLine(organ, hands, alone.locks().never(), usualStops).rungs();
         if (rungs.isEmpty()) {
             return alone;
         }
@@ -124,6 +127,7 @@ final class Requirements {
                 least,
                 Collections.max(List.of(least, most)),
                 verse.locks(),
+                usualStops,
                 WaysToPlay.of(organ, plan.heading().player(), verse, Shape.opens(plan, place), mode, mood),
                 verse.locks().keepsBoxes() ? verse.registration().boxes() : List.of(),
                 aim(plan, place),

@@ -47,12 +47,16 @@ final class VerseDrafts {
     }
 
     private void addAll(HandsAndFeet hands) {
-        BuildingLine line = new BuildingLine(organ, hands, requirement.locks().never());
+        BuildingLine line = line(hands);
         if (hands.layout().isSoloed()) {
             new SoloVoices(organ, requirement.locks().never(), hands).all().forEach(solo -> addSolo(hands, line, solo));
         } else {
             addLine(hands, line);
         }
+    }
+
+    private BuildingLine line(HandsAndFeet hands) {
+        return new BuildingLine(organ, hands, requirement.locks().never(), requirement.usual());
     }
 
     private void addLine(HandsAndFeet hands, BuildingLine line) {
@@ -106,8 +110,7 @@ final class VerseDrafts {
         }
         HandsAndFeet right = HandsAndFeet.on(HandsAndFeet.Layout.MANUALS_ONLY, hands.right());
         IndexSet stops = IndexSet.EMPTY;
-        for (BuildingLine.Rung each :
-                new BuildingLine(organ, right, requirement.locks().never()).rungs()) {
+        for (BuildingLine.Rung each : line(right).rungs()) {
             stops = each.couplers().isEmpty() && (stops.isEmpty() || each.step().compareTo(rung.step()) <= 0)
                     ? each.stops()
                     : stops;

@@ -58,8 +58,8 @@ public final class BuildingLine {
         this(organ, hands, never, IndexSet.EMPTY);
     }
 
-    /** The line of a keyboard that takes what is drawn before its equals. */
-    BuildingLine(OrganFacts organ, HandsAndFeet hands, IndexSet never, IndexSet drawn) {
+    /** The line of a keyboard that takes what is drawn, or usually drawn, before its equals. */
+    public BuildingLine(OrganFacts organ, HandsAndFeet hands, IndexSet never, IndexSet drawn) {
         this.organ = organ;
         additions = organ.additions(hands, never, drawn);
         IndexSet stops = IndexSet.EMPTY;

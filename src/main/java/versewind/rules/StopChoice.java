@@ -138,13 +138,17 @@ record StopChoice(OrganFacts organ, IndexSet never, IndexSet drawn, boolean hasP
                 .orElse(IndexSet.EMPTY);
     }
 
-    /** Other manuals that a coupler brings, those in a box first, then those with the fullest chorus. */
+    /**
+     * Other manuals that a coupler brings: those of which something is drawn first, then those in a box, then those
+     * with the fullest chorus.
+     */
     List<Integer> others(int lead) {
         return organ.manuals().stream()
                 .filter(division -> !organ.isOneKeyboard(division, lead))
                 .filter(division -> !organ.isForSolos(division))
                 .filter(division -> !coupler(division, lead).isEmpty())
-                .sorted(Comparator.comparing((Integer division) -> !organ.isEnclosed(division))
+                .sorted(Comparator.comparing((Integer division) -> !drawn.meets(organ.allOf(division)))
+                        .thenComparing(division -> !organ.isEnclosed(division))
                         .thenComparingLong(division -> -CHORUS.stream()
                                 .filter(each -> organ.has(division, each))
                                 .count()))

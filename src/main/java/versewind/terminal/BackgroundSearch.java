@@ -59,7 +59,9 @@ final class BackgroundSearch implements AutoCloseable {
             try {
                 OrganSound own = organ.sound();
                 tell.accept(search.apply(RegistrationProposer.of(
-                        own, (verse, people) -> organ.experience().rightShare(own, verse, people))));
+                        own,
+                        (verse, people) -> organ.experience().rightShare(own, verse, people),
+                        organ.experience().usualStops())));
             } catch (RuntimeException mistake) {
                 tell.accept(nothing);
                 tell.accept(new Event.Failed("The search has failed: " + mistake));

@@ -7,9 +7,13 @@ import java.nio.file.Path;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import versewind.organ.IndexSet;
+import versewind.organ.Instrument;
+import versewind.organ.RegistrationText;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
+import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.sound.OrganSound;
@@ -31,7 +35,7 @@ class UsualShareTest {
 
     private double proposed(UsualShare usual) {
         Verse verse = plan.hymns().get(0).verses().get(1);
-        Proposal best = RegistrationProposer.of(sound, usual)
+        Proposal best = RegistrationProposer.of(sound, usual, IndexSet.EMPTY)
                 .forVerse(plan, V1)
                 .proposals()
                 .get(0);
@@ -57,5 +61,26 @@ class UsualShareTest {
         assertThat(plain.asUsual(0.3).centre()).isCloseTo(0.3, within(1e-9));
         assertThat(plain.asUsual(0.05).low()).isCloseTo(Verdict.LEADS.from(Mode.CONGREGATION), within(1e-9));
         assertThat(plain.asUsual(0.9).high()).isLessThan(Verdict.TOO_STRONG.from(Mode.CONGREGATION));
+    }
+
+    @Test
+    void what_is_usually_drawn_comes_before_others_of_its_kind() throws Exception {
+        var open = new Library(Path.of("")).openPlan("easter-cathedral");
+        Verse verse = open.plan().verse(V1).withSinging(Singing.ORDINARY);
+        Plan plain = open.plan().withVerse(V1, verse);
+        IndexSet usual = open.organ().experience().usualStops();
+        OrganSound cathedral = open.organ().sound();
+
+        assertThat(drawn(RegistrationProposer.of(cathedral), plain, open.instrument()))
+                .contains("Diapason III 8")
+                .doesNotContain("Diapason I 8");
+        assertThat(drawn(RegistrationProposer.of(cathedral, UsualShare.NONE, usual), plain, open.instrument()))
+                .contains("Diapason I 8")
+                .doesNotContain("Diapason III 8");
+    }
+
+    private static String drawn(RegistrationProposer proposer, Plan plan, Instrument organ) {
+        return new RegistrationText(organ)
+                .format(proposer.forVerse(plan, V1).proposals().get(0).registration());
     }
 }
