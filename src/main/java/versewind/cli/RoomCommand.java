@@ -1,11 +1,11 @@
 package versewind.cli;
 
 import java.util.Optional;
-import versewind.organ.Church;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.organ.NotationException;
 import versewind.organ.Room;
+import versewind.organ.RoomWords;
 import versewind.schema.OrganDraft;
 import versewind.store.BadFile;
 import versewind.store.OpenOrgan;
@@ -37,7 +37,7 @@ final class RoomCommand {
         if (described.isEmpty()) {
             return Reply.good(shown(open.organ().instrument().room(), commands));
         }
-        Room room = Church.described(described.get());
+        Room room = RoomWords.room(described.get());
         Instrument next = OrganDraft.of(open.organ().instrument())
                 .withRoom(room)
                 .instrument()

@@ -12,6 +12,7 @@ import versewind.organ.Knobs;
 import versewind.organ.Pistons;
 import versewind.organ.Stop;
 import versewind.plan.ServiceHeading;
+import versewind.rules.StopChangesByDivision;
 import versewind.sheet.SheetPage.Block;
 import versewind.sheet.SheetPage.Kind;
 import versewind.sheet.SheetPage.Line;
@@ -185,8 +186,9 @@ final class SheetPages {
     /** All that is drawn, once on a page: later only where it is listed, unless it is that of the verse before. */
     private static List<Block> stops(List<VerseSheet> earlier, VerseSheet verse) {
         Knobs drawn = Knobs.drawn(verse.verse().registration());
-        List<VerseSheet> alike = earlier.stream()
-                .filter(other -> other.verse().isPlayed())
+        List<VerseSheet> played =
+                earlier.stream().filter(other -> other.verse().isPlayed()).toList();
+        List<VerseSheet> alike = played.stream()
                 .filter(other -> Knobs.drawn(other.verse().registration()).equals(drawn))
                 .toList();
         if (!verse.verse().isPlayed()) {
@@ -195,7 +197,9 @@ final class SheetPages {
         if (alike.isEmpty()) {
             return List.of(new Rows(Look.STOPS, stops(verse.drawn())));
         }
-        boolean isStill = verse.changes().isEmpty() && verse.verse().piston().isBlank();
+        boolean isStill = verse.changes().isEmpty()
+                && verse.verse().piston().isBlank()
+                && heard(played.get(played.size() - 1)).equals(heard(verse));
         VerseSheet same = alike.get(0);
         String boxes = verse.drawn().stream()
                 .filter(line -> same.drawn().stream()
@@ -203,9 +207,18 @@ final class SheetPages {
                                 && other.box().equals(line.box())))
                 .flatMap(line -> line.box().map(box -> "; " + line.where() + " box " + box.word()).stream())
                 .collect(Collectors.joining());
+        String heard = heard(same).equals(heard(verse)) ? "" : "; heard here: " + String.join("; ", heard(verse));
         return isStill
                 ? List.of()
-                : List.of(new Line(Look.TOUCH, "Stops as in " + same.verse().label() + boxes + "."));
+                : List.of(new Line(Look.TOUCH, "Stops as in " + same.verse().label() + boxes + heard + "."));
+    }
+
+    /** What is drawn and sounds, where some of it waits on another manual: "Swell: Oboe 8". */
+    private static List<String> heard(VerseSheet verse) {
+        return verse.drawn().stream()
+                .filter(line -> !line.waits() && !line.where().equals(StopChangesByDivision.COUPLERS))
+                .map(line -> line.where() + ": " + labels(line.knobs()))
+                .toList();
     }
 
     private static List<Row> stops(List<DivisionLine> drawn) {

@@ -26,25 +26,29 @@ class ChurchTest {
         "72 x 30 x 26 ft, 1590",
         "'', 4200",
         "large, 8203",
+        "about 20 m long, 1244",
+        "60 ft long, 951",
+        "very large, 16022",
+        "2100 m3, 2100",
     })
     void a_size_is_typed_as_people_say_it(String typed, double volumeM3) throws NotationException {
-        assertThat(Church.PARISH_CHURCH.size(typed).volumeM3()).isEqualTo(volumeM3, within(1.0));
+        assertThat(RoomWords.size(Church.PARISH_CHURCH, typed).volumeM3()).isEqualTo(volumeM3, within(1.0));
     }
 
     @ParameterizedTest
     @ValueSource(ints = {60, 190, 250, 1201})
     void a_church_of_so_many_seats_has_that_many(int seats) throws NotationException {
         for (Church church : Church.values()) {
-            assertThat(church.room(church.size(seats + " seats"), Church.Furnishing.PEWS, OptionalDouble.empty())
+            assertThat(church.room(RoomWords.size(church, seats + " seats"), Church.Furnishing.PEWS, OptionalDouble.empty())
                             .seats())
                     .isEqualTo(seats);
         }
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"0 seats", "huge", "22 x 9", "2 x 2 x 2", "1.2.3 x 9 x 8", "900 x 900 x 900"})
+    @ValueSource(strings = {"0 seats", "wide", "22 x 9", "2 x 2 x 2", "1.2.3 x 9 x 8", "900 x 900 x 900"})
     void what_is_no_size_is_refused(String typed) {
-        assertThatThrownBy(() -> Church.PARISH_CHURCH.size(typed)).isInstanceOf(NotationException.class);
+        assertThatThrownBy(() -> RoomWords.size(Church.PARISH_CHURCH, typed)).isInstanceOf(NotationException.class);
     }
 
     @ParameterizedTest
@@ -52,7 +56,7 @@ class ChurchTest {
     void every_kind_is_a_possible_room_in_every_size_and_furnishing(Church church) throws NotationException {
         for (String size : new String[] {"small", "usual", "large"}) {
             for (Church.Furnishing furnishing : Church.Furnishing.values()) {
-                Room room = church.room(church.size(size), furnishing, OptionalDouble.empty());
+                Room room = church.room(RoomWords.size(church, size), furnishing, OptionalDouble.empty());
                 assertThat(PossibleRoom.require(room)).isEqualTo(room);
                 assertThat(room.seats()).isPositive();
             }
@@ -65,7 +69,7 @@ class ChurchTest {
         double usual = middleS(church.room(church.usual(), Church.Furnishing.PEWS, OptionalDouble.empty()));
         assertThat(middleS(church.room(church.usual(), Church.Furnishing.CARPET, OptionalDouble.empty())))
                 .isLessThan(usual);
-        assertThat(middleS(church.room(church.size("large"), Church.Furnishing.PEWS, OptionalDouble.empty())))
+        assertThat(middleS(church.room(RoomWords.size(church, "large"), Church.Furnishing.PEWS, OptionalDouble.empty())))
                 .isGreaterThan(usual);
     }
 
@@ -77,16 +81,24 @@ class ChurchTest {
 
     @Test
     void a_line_describes_a_room_in_words_or_figures() throws Exception {
-        Room words = Church.described("A parish church, 22 x 9 x 8, carpet, 150 seats, a clap dies in 2,0 s");
+        Room words = RoomWords.room("A parish church, 22 x 9 x 8, carpet, 150 seats, a clap dies in 2,0 s");
         assertThat(words.volumeM3()).isEqualTo(1584);
         assertThat(words.seats()).isEqualTo(150);
         assertThat(((Room.MeasuredTimes) words.reverberation()).octaveS()).containsEntry(1000, 1.9);
-        assertThat(Church.described("large chapel"))
+        assertThat(RoomWords.room("large chapel"))
                 .isEqualTo(Church.CHAPEL.room(
-                        Church.CHAPEL.size("large"), Church.Furnishing.PEWS, OptionalDouble.empty()));
-        assertThat(Church.described("2100 m3").volumeM3()).isEqualTo(2100);
-        assertThatThrownBy(() -> Church.described("barn")).hasMessageStartingWith("\"barn\" describes no room.");
-        assertThatThrownBy(() -> Church.described("180 seats")).hasMessageStartingWith("Say what kind of church it is");
-        assertThatThrownBy(() -> Church.described("chapel, 0.1 s")).hasMessageStartingWith("Clap: enter 0.3");
+                        RoomWords.size(Church.CHAPEL, "large"), Church.Furnishing.PEWS, OptionalDouble.empty()));
+        assertThat(RoomWords.room("a large stone church"))
+                .isEqualTo(RoomWords.room("large parish church"))
+                .isEqualTo(RoomWords.room("our church, big with pews"));
+        assertThat(RoomWords.room("Stone minster, about 60 m long and carpeted, about 4 s"))
+                .isEqualTo(RoomWords.room("cathedral, 60 metres long, carpet, a clap dies in 4 s"));
+        assertThat(RoomWords.room("chapel for 90 people")).isEqualTo(RoomWords.room("chapel, 90 seats"));
+        assertThat(RoomWords.room("chapel for 90 people").volumeM3())
+                .isLessThan(RoomWords.room("chapel").volumeM3());
+        assertThat(RoomWords.room("2100 m3").volumeM3()).isEqualTo(2100);
+        assertThatThrownBy(() -> RoomWords.room("barn")).hasMessageStartingWith("\"barn\" describes no room.");
+        assertThatThrownBy(() -> RoomWords.room("180 seats")).hasMessageStartingWith("Say what kind of church it is");
+        assertThatThrownBy(() -> RoomWords.room("chapel, 0.1 s")).hasMessageStartingWith("Clap: enter 0.3");
     }
 }

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import versewind.organ.Registration;
+import versewind.plan.HandsAndFeet;
 import versewind.plan.SungBy;
+import versewind.plan.Verse;
 import versewind.store.BadFile;
 
 /** Verses that may be left out, and those that nobody accompanies, as the sheet has them. */
@@ -47,5 +49,17 @@ class SpecialVersesOnTheSheetTest {
         assertThat(silent.changes()).isEmpty();
         assertThat(next.before()).hasValue("V1");
         assertThat(next.changes()).isEmpty();
+    }
+
+    @Test
+    void the_same_stops_played_elsewhere_say_what_is_heard() throws BadFile {
+        Registration both = drawn("Great", "Principal 4").withStops(drawn("Great", "Principal 4")
+                .stops()
+                .plus(drawn("Swell", "Oboe 8").stops()));
+        Verse great = Sheets.verse("V1", "", both);
+        Verse swell = Sheets.verse("V2", "", both)
+                .withHands(HandsAndFeet.on(great.hands().layout(), 1));
+        assertThat(SheetHtml.of(Sheets.of(Sheets.hymn("1", great, swell, Sheets.verse("V3", "", both)))))
+                .contains("Stops as in V1; heard here: Swell: Oboe&#160;8.", "Stops as in V1.");
     }
 }

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import versewind.organ.Church;
 import versewind.organ.NotationException;
 import versewind.organ.Room;
+import versewind.organ.RoomWords;
 import versewind.schema.OrganDraft;
 import versewind.schema.RoomFields;
 import versewind.schema.RowKind;
@@ -57,7 +58,7 @@ final class RoomChoice {
                         FormBox.Field.of(
                                 "Size",
                                 church.usual().words(),
-                                "small, usual, large, 250 seats, 22 x 9 x 8, or 72 x 30 x 26 ft"),
+                                "small, large, 250 seats, 20 m long, 22 x 9 x 8 or 72 x 30 x 26 ft"),
                         FormBox.Field.of("Furnished", Church.Furnishing.PEWS.word(), "bare, pews or carpet"),
                         FormBox.Field.of(
                                 "Clap", "", "a clap dies in how many seconds, empty church; blank for an estimate")),
@@ -68,7 +69,7 @@ final class RoomChoice {
         Church.Furnishing furnishing = Church.Furnishing.of(form.text(FURNISHING))
                 .orElseThrow(() -> new FormBox.Wrong(FURNISHING, "Furnished: enter bare, pews or carpet."));
         try {
-            return church.room(church.size(form.text(SIZE)), furnishing, clap(form));
+            return church.room(RoomWords.size(church, form.text(SIZE)), furnishing, clap(form));
         } catch (NotationException wrong) {
             throw new FormBox.Wrong(SIZE, "Size: " + wrong.getMessage());
         }
@@ -79,7 +80,7 @@ final class RoomChoice {
             return OptionalDouble.empty();
         }
         try {
-            return OptionalDouble.of(Church.clapS(form.text(CLAP)));
+            return OptionalDouble.of(RoomWords.clapS(form.text(CLAP)));
         } catch (NotationException wrong) {
             throw new FormBox.Wrong(CLAP, wrong.getMessage());
         }
