@@ -60,8 +60,7 @@ public enum Church {
         public static Optional<Furnishing> of(String typed) {
             String word = typed.strip().toLowerCase(Locale.ROOT);
             return Arrays.stream(values())
-                    .filter(each -> !word.isEmpty()
-                            && (each.word().startsWith(word) || word.startsWith(each.word())))
+                    .filter(each -> !word.isEmpty() && (each.word().startsWith(word) || word.startsWith(each.word())))
                     .findFirst();
         }
     }

@@ -30,8 +30,8 @@ public final class RoomWords {
     private static final Pattern SEATS = Pattern.compile("(?:for |seats |seating )?(\\d{1,5})(?: seats?| people)?");
     private static final Pattern VOLUME = Pattern.compile(NUMBER + " ?(?:m3|m\u00b3|cubic metres)");
 
-    private static final Pattern ABOUT =
-            Pattern.compile("^(?:(?:about|approx\\.?|approximately|roughly|around|some|circa|ca\\.?|c\\.|nearly)\\s+)+");
+    private static final Pattern ABOUT = Pattern.compile(
+            "^(?:(?:about|approx\\.?|approximately|roughly|around|some|circa|ca\\.?|c\\.|nearly)\\s+)+");
 
     /** What parts a description: a comma, but not that of a number, or a word. */
     private static final Pattern PARTS = Pattern.compile("\\s*[,;](?!\\d)\\s*|\\s+(?:with|and|for)\\s+");
@@ -62,9 +62,37 @@ public final class RoomWords {
 
     /** Words that change nothing that is estimated here. */
     private static final Set<String> MUTE = Set.of(
-            "a", "an", "the", "our", "very", "quite", "rather", "fairly", "old", "new", "modern", "stone", "brick",
-            "wooden", "wood", "gothic", "romanesque", "baroque", "victorian", "medieval", "size", "sized", "floor",
-            "walls", "it", "is", "has", "of", "in", "room", "building");
+            "a",
+            "an",
+            "the",
+            "our",
+            "very",
+            "quite",
+            "rather",
+            "fairly",
+            "old",
+            "new",
+            "modern",
+            "stone",
+            "brick",
+            "wooden",
+            "wood",
+            "gothic",
+            "romanesque",
+            "baroque",
+            "victorian",
+            "medieval",
+            "size",
+            "sized",
+            "floor",
+            "walls",
+            "it",
+            "is",
+            "has",
+            "of",
+            "in",
+            "room",
+            "building");
 
     /** What is known of a room so far. */
     private static final class Known {

@@ -26,8 +26,7 @@ public record OrdinaryHymn(Verse verse, int people) {
     /** The guess for an organ: for 150 people, or half the seats where those are fewer. */
     public static OrdinaryHymn of(OrganSound sound) {
         Instrument organ = sound.organ();
-        int seats = organ.room().seats();
-        int people = seats == 0 ? USUAL_PEOPLE : Math.max(1, Math.min(USUAL_PEOPLE, seats / 2));
+        int people = people(organ);
         HandsAndFeet.Layout layout =
                 organ.pedalDivision().isPresent() ? HandsAndFeet.Layout.FOUR_PARTS : HandsAndFeet.Layout.MANUALS_ONLY;
         Verse silent = Verses.blank(organ, VerseKind.VERSE).withHands(HandsAndFeet.on(layout, organ.mainDivision()));
@@ -45,5 +44,11 @@ public record OrdinaryHymn(Verse verse, int people) {
             }
         }
         return new OrdinaryHymn(last, people);
+    }
+
+    /** People at an ordinary service where an organ stands, if nothing else is known. */
+    public static int people(Instrument organ) {
+        int seats = organ.room().seats();
+        return seats == 0 ? USUAL_PEOPLE : Math.max(1, Math.min(USUAL_PEOPLE, seats / 2));
     }
 }

@@ -206,8 +206,7 @@ final class EffectRunner implements Effects {
 
     @Override
     public List<Event> beginPlan(String instrument) {
-        return reading(() -> List.of(new LibraryEvent.PlanBegun(
-                instrument, library.openInstrument(instrument).name(), library.player())));
+        return reading(() -> List.of(planning.blank(instrument)));
     }
 
     @Override

@@ -11,11 +11,13 @@ import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.Experience;
 import versewind.calibration.Fit;
 import versewind.calibration.MeterReading;
+import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.PlanMerge;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Undo;
+import versewind.rules.OrdinaryHymn;
 import versewind.schema.KnownOrgan;
 import versewind.screen.library.LibraryEvent;
 import versewind.screen.plan.FileEvent;
@@ -24,10 +26,13 @@ import versewind.screen.state.Effect;
 import versewind.screen.state.Event;
 import versewind.store.Autosave;
 import versewind.store.BadFile;
+import versewind.store.Catalogue;
 import versewind.store.Fingerprint;
 import versewind.store.Library;
 import versewind.store.OpenOrgan;
 import versewind.store.OpenPlan;
+import versewind.store.PlanEntry;
+import versewind.store.PlanFile;
 import versewind.store.Presence;
 import versewind.store.SaveOutcome;
 import versewind.store.Version;
@@ -107,6 +112,21 @@ final class Planning {
             return List.of(new Event.Failed(trouble.getMessage()));
         }
         return others.isEmpty() ? List.of() : List.of(new FileEvent.OpenElsewhere(others));
+    }
+
+    /** The form of a new plan, for as many people as the service that was edited last for this organ. */
+    LibraryEvent.PlanBegun blank(String instrument) throws BadFile {
+        Instrument organ = library.openInstrument(instrument);
+        int people = OrdinaryHymn.people(organ);
+        Catalogue catalogue = library.catalogue();
+        for (PlanFile file : catalogue.files()) {
+            PlanEntry entry = catalogue.read(file);
+            if (entry.instrument().equals(instrument)) {
+                people = library.openPlan(file.id()).plan().heading().people();
+                break;
+            }
+        }
+        return new LibraryEvent.PlanBegun(instrument, organ.name(), library.player(), people);
     }
 
     /** A new plan, which becomes the one that is worked on. */

@@ -39,7 +39,10 @@ class ChurchTest {
     @ValueSource(ints = {60, 190, 250, 1201})
     void a_church_of_so_many_seats_has_that_many(int seats) throws NotationException {
         for (Church church : Church.values()) {
-            assertThat(church.room(RoomWords.size(church, seats + " seats"), Church.Furnishing.PEWS, OptionalDouble.empty())
+            assertThat(church.room(
+                                    RoomWords.size(church, seats + " seats"),
+                                    Church.Furnishing.PEWS,
+                                    OptionalDouble.empty())
                             .seats())
                     .isEqualTo(seats);
         }
@@ -69,7 +72,8 @@ class ChurchTest {
         double usual = middleS(church.room(church.usual(), Church.Furnishing.PEWS, OptionalDouble.empty()));
         assertThat(middleS(church.room(church.usual(), Church.Furnishing.CARPET, OptionalDouble.empty())))
                 .isLessThan(usual);
-        assertThat(middleS(church.room(RoomWords.size(church, "large"), Church.Furnishing.PEWS, OptionalDouble.empty())))
+        assertThat(middleS(
+                        church.room(RoomWords.size(church, "large"), Church.Furnishing.PEWS, OptionalDouble.empty())))
                 .isGreaterThan(usual);
     }
 

@@ -137,7 +137,8 @@ final class Clerk {
                 List.of(new OrganEvent.OrganOpened(
                         "new", (Instrument) arguments[0], Experience.NONE, "Made.", Optional.empty()));
             case "beginPlan" ->
-                List.of(new LibraryEvent.PlanBegun((String) arguments[0], (String) arguments[0], Player.WITH_PEDALS));
+                List.of(new LibraryEvent.PlanBegun(
+                        (String) arguments[0], (String) arguments[0], Player.WITH_PEDALS, 100));
             case "createPlan" -> {
                 String organ = (String) arguments[1];
                 Plan plan = new Plan((ServiceHeading) arguments[0], organ, List.of());

@@ -233,13 +233,24 @@ class FileCommandsTest {
                 List.of(new LibraryEvent.Listed("village", "All Hallows", "Corvening"))));
         desk.press("<Enter>");
         assertThat(desk.effects()).containsExactly(Wanted.of("beginPlan", "village"));
-        desk.answer(new LibraryEvent.PlanBegun("village", "Village", Player.WITH_PEDALS));
+        desk.answer(new LibraryEvent.PlanBegun("village", "Village", Player.WITH_PEDALS, 100));
         desk.press("'Evensong'", "<Tab>", "<Tab>", "<Tab>", "^U", "'60'", "<Enter>");
         assertThat(desk.effects())
                 .containsExactly(Wanted.of(
                         "createPlan",
                         new ServiceHeading("Evensong", Optional.of(java.time.LocalDate.of(2026, 10, 4)), 60, ""),
                         "village"));
+    }
+
+    @Test
+    void the_organ_of_the_service_edited_last_is_offered_first() {
+        LibraryEvent.ListedPlan planned = Desk.listed("one", "Harvest", "2026-10-04");
+        List<LibraryEvent.Listed> organs = List.of(
+                new LibraryEvent.Listed("abbey", "Abbey", ""), new LibraryEvent.Listed(planned.organ(), "Zeal", ""));
+        desk.library(planned).press("^N").answer(new LibraryEvent.InstrumentsListed(organs));
+        desk.effects();
+        desk.press("<Enter>");
+        assertThat(desk.effects()).containsExactly(Wanted.of("beginPlan", planned.organ()));
     }
 
     @Test
@@ -254,7 +265,7 @@ class FileCommandsTest {
     @Test
     void a_new_plan_too_asks_what_becomes_of_unsaved_work() {
         desk.press(" ").effects();
-        desk.answer(new LibraryEvent.PlanBegun("village", "Village", Player.WITH_PEDALS));
+        desk.answer(new LibraryEvent.PlanBegun("village", "Village", Player.WITH_PEDALS, 100));
         desk.press("'Evensong'", "<Enter>");
         assertThat(desk.effects()).isEmpty();
         assertThat(question()).isEqualTo("This plan has unsaved changes.");

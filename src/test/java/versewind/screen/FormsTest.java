@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
 import versewind.plan.Player;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
@@ -78,7 +79,7 @@ class FormsTest {
 
     @Test
     void a_player_is_begun_with_and_is_kept() {
-        desk.answer(new LibraryEvent.PlanBegun("village", "Village", Player.MANUALS_ONLY));
+        desk.answer(new LibraryEvent.PlanBegun("village", "Village", Player.MANUALS_ONLY, 100));
         assertThat(desk.form().text(5)).isEqualTo("manuals only");
         desk.press("<Esc>");
         assertThat(fill("S", 5, "man").plan().heading().player()).isEqualTo(Player.MANUALS_ONLY);
@@ -270,22 +271,27 @@ class FormsTest {
 
     @Test
     void a_new_plan_is_for_the_next_sunday() {
-        desk.answer(new LibraryEvent.PlanBegun("o", "O", Player.WITH_PEDALS));
+        desk.answer(new LibraryEvent.PlanBegun("o", "O", Player.WITH_PEDALS, 100));
         assertThat(desk.form().text(1)).isEqualTo("2026-10-04");
+        assertThat(desk.form().text(3)).isEqualTo("100");
     }
 
     @ParameterizedTest
     @CsvSource({"2026-10-03, 2026-10-04", "2026-10-04, 2026-10-11", "2026-10-05, 2026-10-11", "2026-12-28, 2027-01-10"})
     void the_next_sunday_without_a_service_is_never_today(LocalDate today, String sunday) {
         State state = Update.empty(80, 24, Marks.UNICODE, today);
-        FormBox form =
-                ServiceForm.ofNewPlan(state, "organ", "Organ", Player.WITH_PEDALS, Set.of(LocalDate.of(2027, 1, 3)));
+        FormBox form = ServiceForm.ofNewPlan(
+                state,
+                "organ",
+                "Organ",
+                new ServiceHeading("", Optional.empty(), 100, ""),
+                Set.of(LocalDate.of(2027, 1, 3)));
         assertThat(form.text(1)).isEqualTo(sunday);
     }
 
     @Test
     void a_new_plan_needs_a_title() {
-        desk.answer(new LibraryEvent.PlanBegun("o", "O", Player.WITH_PEDALS));
+        desk.answer(new LibraryEvent.PlanBegun("o", "O", Player.WITH_PEDALS, 100));
         assertThat(desk.press("<Enter>").form().complaint()).isEqualTo("A service needs a title.");
     }
 

@@ -78,7 +78,8 @@ class KeystrokesTest {
                 List.of(new LibraryEvent.InstrumentsListed(
                         List.of(new LibraryEvent.Listed("st-tethwin", "St Tethwin", "Averstoke"))));
             case "beginPlan" ->
-                List.of(new LibraryEvent.PlanBegun((String) arguments[0], (String) arguments[0], Player.WITH_PEDALS));
+                List.of(new LibraryEvent.PlanBegun(
+                        (String) arguments[0], (String) arguments[0], Player.WITH_PEDALS, 100));
             case "makeOrgan" -> {
                 organ = (Instrument) arguments[0];
                 yield List.of(new OrganEvent.OrganMade(

@@ -148,14 +148,14 @@ class ScreenGoldenTest {
                 new Case(
                         "choir-80x24",
                         Desk.with("harvest-festival", 80, 24).press("n", "2", "-"),
-                        "▸V1     choir",
+                        "▸V1      choir",
                         "small choir of 16, gentle",
                         "▪ unsaved"),
                 new Case(
                         "silent-80x24",
                         Desk.with("harvest-festival", 80, 24).press("n", "0"),
                         "Organ silent: nothing that is drawn sounds",
-                        "▸V1     all     −"),
+                        "▸V1      all     −"),
                 new Case(
                         "proposing-80x24",
                         Desk.with("ordinary-sunday", 80, 24)
@@ -251,7 +251,8 @@ class ScreenGoldenTest {
                         "Enter  choose another plan"),
                 new Case(
                         "new-plan-60x18",
-                        organs().answer(new LibraryEvent.PlanBegun("st-tethwin", "St Tethwin", Player.MANUALS_ONLY))
+                        organs().answer(new LibraryEvent.PlanBegun(
+                                        "st-tethwin", "St Tethwin", Player.MANUALS_ONLY, 100))
                                 .press("<Enter>"),
                         "Played    manuals only",
                         "A service needs a title."),

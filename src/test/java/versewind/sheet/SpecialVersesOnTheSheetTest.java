@@ -53,9 +53,10 @@ class SpecialVersesOnTheSheetTest {
 
     @Test
     void the_same_stops_played_elsewhere_say_what_is_heard() throws BadFile {
-        Registration both = drawn("Great", "Principal 4").withStops(drawn("Great", "Principal 4")
-                .stops()
-                .plus(drawn("Swell", "Oboe 8").stops()));
+        Registration both = drawn("Great", "Principal 4")
+                .withStops(drawn("Great", "Principal 4")
+                        .stops()
+                        .plus(drawn("Swell", "Oboe 8").stops()));
         Verse great = Sheets.verse("V1", "", both);
         Verse swell = Sheets.verse("V2", "", both)
                 .withHands(HandsAndFeet.on(great.hands().layout(), 1));

@@ -114,19 +114,19 @@ class EffectRunnerTest {
     }
 
     @Test
-    void whoever_plays_a_new_plan_plays_the_next_one_too() throws IOException, BadFile {
+    void whoever_plays_a_new_plan_plays_the_next_one_too_for_as_many_people() throws IOException, BadFile {
         Library library = Library.founded(folder.resolve("own"), Optional.of(Path.of("")));
         ServiceHeading heading = new ServiceHeading("Evensong", Optional.empty(), 30, "");
         try (JournalWriter journal = new JournalWriter(library, told -> {});
                 Browsing browsing = new Browsing(library, told -> {});
                 BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
             EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, event -> {}, () -> {});
+            outside.createPlan(heading, "st-tethwin");
             assertThat(outside.beginPlan("st-tethwin"))
-                    .containsExactly(new LibraryEvent.PlanBegun("st-tethwin", "St Tethwin", Player.WITH_PEDALS));
-            outside.createPlan(heading.withPlayer(Player.MANUALS_ONLY), "st-tethwin");
-            assertThat(outside.beginPlan("little-corvening"))
-                    .containsExactly(
-                            new LibraryEvent.PlanBegun("little-corvening", "All Hallows", Player.MANUALS_ONLY));
+                    .containsExactly(new LibraryEvent.PlanBegun("st-tethwin", "St Tethwin", Player.WITH_PEDALS, 30));
+            outside.createPlan(heading.withPeople(44).withPlayer(Player.MANUALS_ONLY), "st-tethwin");
+            assertThat(outside.beginPlan("st-tethwin"))
+                    .containsExactly(new LibraryEvent.PlanBegun("st-tethwin", "St Tethwin", Player.MANUALS_ONLY, 44));
         }
     }
 

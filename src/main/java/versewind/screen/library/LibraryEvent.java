@@ -20,6 +20,7 @@ import versewind.plan.BroughtHymn;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Player;
+import versewind.plan.ServiceHeading;
 import versewind.plan.Sought;
 import versewind.plan.VersePlace;
 import versewind.screen.state.Chooser;
@@ -37,6 +38,13 @@ import versewind.sheet.Wording;
 
 /** What comes of looking into the library. */
 public interface LibraryEvent extends Event {
+
+    /** The services of the library that lies under what is open. */
+    private static Stream<ListedPlan> planned(State state) {
+        return state.screens().stream()
+                .flatMap(screen ->
+                        screen instanceof LibraryScreen library ? library.library().plans().stream() : Stream.empty());
+    }
 
     /**
      * Some of the plans there are.
@@ -96,9 +104,21 @@ public interface LibraryEvent extends Event {
             }
             return state.open(Chooser.of(
                     "For which organ?",
-                    rows,
+                    lastUsedFirst(state, rows),
                     (id, choosing) -> choosing.wants(effects -> effects.beginPlan(id)),
                     State::left));
+        }
+
+        /** The organs in the order in which services for them were edited last. */
+        private static List<Chooser.Row> lastUsedFirst(State state, List<Chooser.Row> organs) {
+            Map<String, LocalDateTime> edited = planned(state)
+                    .collect(Collectors.toMap(
+                            ListedPlan::organ, ListedPlan::edited, (one, other) -> one.isAfter(other) ? one : other));
+            return organs.stream()
+                    .sorted(Comparator.comparing(
+                                    (Chooser.Row organ) -> edited.getOrDefault(organ.id(), LocalDateTime.MIN))
+                            .reversed())
+                    .toList();
         }
 
         private static State moving(State state, Optional<ListedPlan> plan, List<Chooser.Row> rows) {
@@ -171,16 +191,15 @@ public interface LibraryEvent extends Event {
      * @param instrument id of its instrument
      * @param name what the instrument is called
      * @param player who plays new plans
+     * @param people how many are expected, unless something else is typed
      */
-    record PlanBegun(String instrument, String name, Player player) implements LibraryEvent {
+    record PlanBegun(String instrument, String name, Player player, int people) implements LibraryEvent {
         @Override
         public State on(State state) {
-            Set<LocalDate> taken = state.screens().stream()
-                    .flatMap(screen -> screen instanceof LibraryScreen library
-                            ? library.library().plans().stream().flatMap(plan -> plan.date().stream())
-                            : Stream.empty())
-                    .collect(Collectors.toSet());
-            FormBox form = ServiceForm.ofNewPlan(state, instrument, name, player, taken);
+            Set<LocalDate> taken =
+                    planned(state).flatMap(plan -> plan.date().stream()).collect(Collectors.toSet());
+            ServiceHeading usual = new ServiceHeading("", Optional.empty(), people, "").withPlayer(player);
+            FormBox form = ServiceForm.ofNewPlan(state, instrument, name, usual, taken);
             return state.top() instanceof Chooser ? state.show(form) : state.open(form);
         }
     }

@@ -24,17 +24,23 @@ final class VerseListView {
     private static final int WHO = 5;
     private static final int LEVEL = 3;
     private static final int WORD = 16;
+    private static final int SHARE = "share".length();
 
     private VerseListView() {}
 
-    /** The columns of a row, from the width of the list. */
+    /** The columns of a row, from the width of the list; a mark of a verse that may be left out has room. */
     private record Columns(int x, int label, int bar, int word) {
 
-        static Columns of(Layout layout) {
+        static Columns of(Layout layout, List<Verse> verses) {
             int fixed = 1 + 1 + WHO + 1 + LEVEL + 1 + 1 + 1;
             int rest = layout.listWidth() - fixed;
             int word = rest >= 6 + 8 + WORD + 1 ? WORD + 1 : 0;
-            int label = Math.max(5, Math.min(9, (rest - word) / 2));
+            int bracketed = verses.stream()
+                    .filter(Verse::isOptional)
+                    .mapToInt(verse -> Text.columns(VerseListView.label(verse)))
+                    .max()
+                    .orElse(0);
+            int label = Math.max(5, Math.min(9, Math.max(Math.min(bracketed, rest - word - SHARE), (rest - word) / 2)));
             return new Columns(layout.listX(), label, rest - word - label, word);
         }
 
@@ -57,7 +63,7 @@ final class VerseListView {
 
     static void paint(Frame frame, State state, PlanEdit work, List<Estimate> estimates) {
         Layout layout = Layout.ofPanels(state);
-        Columns columns = Columns.of(layout);
+        Columns columns = Columns.of(layout, work.verses());
         frame.write(columns.x() + 1, layout.top(), "verse", Style.FAINT);
         frame.write(columns.whoX(), layout.top(), "who", Style.FAINT);
         List<Verse> verses = work.verses();
@@ -98,11 +104,7 @@ final class VerseListView {
         Verse verse = work.verses().get(index);
         boolean here = index == work.place().verse();
         frame.write(columns.x(), y, here ? frame.mark(Mark.HERE) : " ", Style.STRONG);
-        frame.write(
-                columns.x() + 1,
-                y,
-                frame.fit(label(verse, columns.label()), columns.label()),
-                here ? Style.STRONG : Style.TEXT);
+        frame.write(columns.x() + 1, y, label(frame, verse, columns.label()), here ? Style.STRONG : Style.TEXT);
         frame.write(columns.whoX(), y, who(verse), Style.TEXT);
         String level = estimate.organDba().isPresent()
                 ? Long.toString(Math.round(estimate.organDba().getAsDouble()))
@@ -125,10 +127,15 @@ final class VerseListView {
         }
     }
 
-    /** In parentheses where the verse may be left out, if there is room. */
-    private static String label(Verse verse, int columns) {
-        String bracketed = "(" + verse.label() + ")";
-        return verse.isOptional() && Text.columns(bracketed) <= columns ? bracketed : verse.label();
+    /** In parentheses where the verse may be left out. */
+    private static String label(Verse verse) {
+        return verse.isOptional() ? "(" + verse.label() + ")" : verse.label();
+    }
+
+    private static String label(Frame frame, Verse verse, int columns) {
+        return verse.isOptional()
+                ? "(" + frame.fit(verse.label(), columns - 2) + ")"
+                : frame.fit(verse.label(), columns);
     }
 
     /** A bar as long as the share, up to where a lead is too strong; with a mark where the verdict is right. */

@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import versewind.plan.ChurchYear;
 import versewind.plan.NearDay;
 import versewind.plan.Plan;
-import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
 import versewind.schema.Field;
@@ -112,14 +111,17 @@ public final class ServiceForm {
     /**
      * A new plan for an instrument, for the next Sunday that has no service.
      *
+     * @param usual who plays, and for how many, unless something else is typed
      * @param taken the days that have one
      */
-    public static FormBox ofNewPlan(State state, String instrument, String name, Player player, Set<LocalDate> taken) {
+    public static FormBox ofNewPlan(
+            State state, String instrument, String name, ServiceHeading usual, Set<LocalDate> taken) {
         LocalDate free = Stream.iterate(nextSunday(state), day -> day.plusWeeks(1))
                 .filter(day -> !taken.contains(day))
                 .findFirst()
                 .orElseThrow();
-        ServiceHeading heading = new ServiceHeading("", Optional.of(free), USUAL_PEOPLE, "").withPlayer(player);
+        ServiceHeading heading =
+                new ServiceHeading("", Optional.of(free), usual.people(), "").withPlayer(usual.player());
         RowForm<Plan> row = row(OF_NEW_PLAN, new Plan(heading, instrument, List.of()));
         return FormBox.of("New service at " + name, fields(state, row), (form, closed) -> {
                     ServiceHeading made = heading(state, form, row);
