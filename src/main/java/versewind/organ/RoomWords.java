@@ -108,8 +108,8 @@ public final class RoomWords {
     private RoomWords() {}
 
     /**
-     * A room as a line describes it, in words or figures: "parish church, 22 x 9 x 8, carpet, a clap dies in 2 s", "4200
-     * m3, 300 seats, 2.2 s". Of a size without a kind, it is a parish church.
+     * A room as a line describes it, in words or figures: "parish church, 22 x 9 x 8, carpet, a clap dies in 2 s",
+     * "4200 m3, 300 seats, 2.2 s". Of a size without a kind, it is a parish church.
      *
      * @throws NotationException at the first part that is none of these
      */
@@ -193,8 +193,8 @@ public final class RoomWords {
     }
 
     /**
-     * A size as it is typed: "22 x 9 x 8" in metres, "72 x 30 x 26 ft"; in the usual proportions "about 20 m long", "250
-     * seats", "2100 m3", "small", "very large"; blank for the usual one.
+     * A size as it is typed: "22 x 9 x 8" in metres, "72 x 30 x 26 ft"; in the usual proportions "about 20 m long",
+     * "250 seats", "2100 m3", "small", "very large"; blank for the usual one.
      *
      * @throws NotationException if it is none of these, or no room
      */
