@@ -8,10 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import versewind.organ.Counterparts;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
@@ -38,13 +36,6 @@ import versewind.sheet.Wording;
 
 /** What comes of looking into the library. */
 public interface LibraryEvent extends Event {
-
-    /** The services of the library that lies under what is open. */
-    private static Stream<ListedPlan> planned(State state) {
-        return state.screens().stream()
-                .flatMap(screen ->
-                        screen instanceof LibraryScreen library ? library.library().plans().stream() : Stream.empty());
-    }
 
     /**
      * Some of the plans there are.
@@ -104,21 +95,9 @@ public interface LibraryEvent extends Event {
             }
             return state.open(Chooser.of(
                     "For which organ?",
-                    lastUsedFirst(state, rows),
+                    LibraryState.under(state).lastUsedFirst(rows),
                     (id, choosing) -> choosing.wants(effects -> effects.beginPlan(id)),
                     State::left));
-        }
-
-        /** The organs in the order in which services for them were edited last. */
-        private static List<Chooser.Row> lastUsedFirst(State state, List<Chooser.Row> organs) {
-            Map<String, LocalDateTime> edited = planned(state)
-                    .collect(Collectors.toMap(
-                            ListedPlan::organ, ListedPlan::edited, (one, other) -> one.isAfter(other) ? one : other));
-            return organs.stream()
-                    .sorted(Comparator.comparing(
-                                    (Chooser.Row organ) -> edited.getOrDefault(organ.id(), LocalDateTime.MIN))
-                            .reversed())
-                    .toList();
         }
 
         private static State moving(State state, Optional<ListedPlan> plan, List<Chooser.Row> rows) {
@@ -196,10 +175,9 @@ public interface LibraryEvent extends Event {
     record PlanBegun(String instrument, String name, Player player, int people) implements LibraryEvent {
         @Override
         public State on(State state) {
-            Set<LocalDate> taken =
-                    planned(state).flatMap(plan -> plan.date().stream()).collect(Collectors.toSet());
             ServiceHeading usual = new ServiceHeading("", Optional.empty(), people, "").withPlayer(player);
-            FormBox form = ServiceForm.ofNewPlan(state, instrument, name, usual, taken);
+            FormBox form = ServiceForm.ofNewPlan(
+                    state, instrument, name, usual, LibraryState.under(state).days());
             return state.top() instanceof Chooser ? state.show(form) : state.open(form);
         }
     }

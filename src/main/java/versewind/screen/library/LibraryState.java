@@ -1,5 +1,7 @@
 package versewind.screen.library;
 
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -9,8 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import versewind.plan.Sought;
 import versewind.screen.state.Chooser;
+import versewind.screen.state.State;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.TextLine;
 
@@ -133,6 +137,33 @@ record LibraryState(
 
     LibraryState with(Found other) {
         return new LibraryState(plans, files, organs, side, filter, marked, assessed, asked, aim, other);
+    }
+
+    /** The library that lies under what is open; one that was not read where there is none. */
+    static LibraryState under(State state) {
+        return state.screens().stream()
+                .filter(LibraryScreen.class::isInstance)
+                .map(screen -> ((LibraryScreen) screen).library())
+                .findFirst()
+                .orElse(UNREAD);
+    }
+
+    /** Organs, those for which a service was edited last first. */
+    List<Chooser.Row> lastUsedFirst(List<Chooser.Row> rows) {
+        Map<String, LocalDateTime> edited = plans().stream()
+                .collect(Collectors.toMap(
+                        LibraryEvent.ListedPlan::organ,
+                        LibraryEvent.ListedPlan::edited,
+                        (one, other) -> one.isAfter(other) ? one : other));
+        return rows.stream()
+                .sorted(Comparator.comparing((Chooser.Row organ) -> edited.getOrDefault(organ.id(), LocalDateTime.MIN))
+                        .reversed())
+                .toList();
+    }
+
+    /** The days that have a service. */
+    Set<LocalDate> days() {
+        return plans().stream().flatMap(plan -> plan.date().stream()).collect(Collectors.toSet());
     }
 
     /** The organs that have every word typed. */
