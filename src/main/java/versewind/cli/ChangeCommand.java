@@ -54,8 +54,7 @@ final class ChangeCommand {
                 .option(
                         HEARD,
                         "HOW",
-                        "How the organ was in the service: " + PlayingOptions.words(HeardAs.values(), HeardAs::word)
-                                + ".")
+                        "How the organ was in the service: " + PlayingOptions.words(HeardAs.values()) + ".")
                 .option(PRESENT, "N", "People present then; those expected if not given.")
                 .statuses()
                 .examples(
@@ -191,7 +190,7 @@ final class ChangeCommand {
             }
             return verse;
         }
-        HeardAs heard = typed.choice(HEARD, HeardAs.values(), HeardAs::word, HeardAs.RIGHT);
+        HeardAs heard = typed.choice(HEARD, HeardAs.values(), HeardAs.RIGHT);
         return verse.withAnswer(Optional.of(new Feedback(heard, present.orElse(expected))));
     }
 }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import versewind.organ.BoxPosition;
+import versewind.organ.Worded;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HeardAs;
 import versewind.plan.Singing;
@@ -34,18 +35,22 @@ final class Completion {
                         each.getKey() == Subcommand.CALC ? CALC : each.getKey().word(),
                         each.getValue().spec()))
                 .collect(Collectors.joining());
-        String words = words("--mode", Stream.of(SungBy.values()).map(SungBy::word))
-                + words("--singing", Stream.of(Singing.values()).map(Singing::word))
-                + words("--hands", Stream.of(HandsAndFeet.Layout.values()).map(HandsAndFeet.Layout::word))
-                + words("--heard", Stream.of(HeardAs.values()).map(HeardAs::word))
+        String words = words("--mode", SungBy.values())
+                + words("--singing", Singing.values())
+                + words("--hands", HandsAndFeet.Layout.values())
+                + words("--heard", HeardAs.values())
                 + words("--felt", Stream.of(HeardAs.values()).map(HeardAs::felt))
-                + words("position", Stream.of(BoxPosition.values()).map(BoxPosition::word))
+                + words("position", BoxPosition.values())
                 + words("--format", SheetCommand.FORMATS.stream())
                 + words(CALC, CalcCommand.WHAT.stream());
         return script().replace(WORDS, words)
                 .replace(FORMER, Subcommand.RECKON)
                 .replace(COMMANDS, String.join(" ", Subcommand.words()))
                 .replace(CASES, cases + line("*", syntax.program().spec()));
+    }
+
+    private static String words(String before, Worded... words) {
+        return words(before, Stream.of(words).map(Worded::word));
     }
 
     private static String words(String before, Stream<String> words) {

@@ -29,7 +29,7 @@ import versewind.store.BadFile;
 final class EstimateCommand {
 
     static final String BOX = "--box";
-    static final String BOXES = "A swell box: " + PlayingOptions.words(BoxPosition.values(), BoxPosition::word);
+    static final String BOXES = "A swell box: " + PlayingOptions.words(BoxPosition.values());
     private static final String TREMULANT = "--tremulant";
     private static final String TEMPO = "--tempo";
     private static final Pattern FOLDERS_AND_ENDING = Pattern.compile("^.*[/\\\\]|\\.json$");

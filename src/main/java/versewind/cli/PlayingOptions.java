@@ -1,13 +1,13 @@
 package versewind.cli;
 
 import java.util.OptionalInt;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import versewind.organ.Instrument;
 import versewind.organ.NotationException;
 import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
+import versewind.organ.Worded;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Singing;
 import versewind.plan.SungBy;
@@ -36,19 +36,19 @@ record PlayingOptions(Typed typed, Instrument organ, RegistrationText text) {
 
     /** A command with these options. */
     static Command addTo(Command command) {
-        return command.option(MODE, "WHOM", "Who sings: " + words(SungBy.values(), SungBy::word) + ".")
-                .option(SINGING, "HOW", "How they sing: " + words(Singing.values(), Singing::word) + ".")
+        return command.option(MODE, "WHOM", "Who sings: " + words(SungBy.values()) + ".")
+                .option(SINGING, "HOW", "How they sing: " + words(Singing.values()) + ".")
                 .option(
                         HANDS,
                         "LAYOUT",
-                        "Hands and feet: " + words(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word)
+                        "Hands and feet: " + words(HandsAndFeet.Layout.values())
                                 + "; if not given, hands only where nothing is drawn for the feet.")
                 .option(RIGHT, "DIVISION", "Where the right hand plays; the main division if not given.")
                 .option(LEFT, "DIVISION", "Where the left hand plays; with the right if not given.");
     }
 
-    static <T> String words(T[] values, Function<T, String> word) {
-        return Stream.of(values).map(word).collect(Collectors.joining(", "));
+    static String words(Worded... values) {
+        return Stream.of(values).map(Worded::word).collect(Collectors.joining(", "));
     }
 
     /** The number of people typed, if any. */
@@ -59,12 +59,11 @@ record PlayingOptions(Typed typed, Instrument organ, RegistrationText text) {
     /** A verse played as typed; where nothing was typed it stays as it is. */
     Verse on(Verse verse) throws NotationException {
         HandsAndFeet hands = verse.hands();
-        HandsAndFeet.Layout layout =
-                typed.choice(HANDS, HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word, supposed(hands.layout()));
+        HandsAndFeet.Layout layout = typed.choice(HANDS, HandsAndFeet.Layout.values(), supposed(hands.layout()));
         int right = manual(RIGHT, hands.right());
         int left = manual(LEFT, typed.has(RIGHT) ? right : hands.left());
-        return verse.withSungBy(typed.choice(MODE, SungBy.values(), SungBy::word, verse.sungBy()))
-                .withSinging(typed.choice(SINGING, Singing.values(), Singing::word, verse.singing()))
+        return verse.withSungBy(typed.choice(MODE, SungBy.values(), verse.sungBy()))
+                .withSinging(typed.choice(SINGING, Singing.values(), verse.singing()))
                 .withHands(new HandsAndFeet(layout, right, left));
     }
 

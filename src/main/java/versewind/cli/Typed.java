@@ -9,6 +9,7 @@ import picocli.CommandLine.ParseResult;
 import versewind.organ.Names;
 import versewind.organ.NotationException;
 import versewind.organ.Quoted;
+import versewind.organ.Worded;
 import versewind.plan.Keywords;
 
 /** The operands and options given to a command. */
@@ -66,7 +67,12 @@ record Typed(ParseResult result) {
     }
 
     /** The value that a word stands for, or a default without the option. */
-    <T> T choice(String option, T[] values, Function<T, String> word, T otherwise) throws NotationException {
+    <T extends Worded> T choice(String option, T[] values, T otherwise) throws NotationException {
+        return choice(option, values, Worded::word, otherwise);
+    }
+
+    /** The same by other words of theirs. */
+    <T> T choice(String option, T[] values, Function<? super T, String> word, T otherwise) throws NotationException {
         if (!has(option)) {
             return otherwise;
         }

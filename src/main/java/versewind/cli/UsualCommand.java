@@ -3,6 +3,7 @@ package versewind.cli;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.Contradiction;
 import versewind.calibration.Experience;
@@ -66,7 +67,8 @@ final class UsualCommand {
                 .option(
                         FELT,
                         "HOW",
-                        "How the organ feels then: " + PlayingOptions.words(HeardAs.values(), HeardAs::felt)
+                        "How the organ feels then: "
+                                + Stream.of(HeardAs.values()).map(HeardAs::felt).collect(Collectors.joining(", "))
                                 + "; right if not given.");
         return PlayingOptions.addTo(command)
                 .flag(REMOVE, "Remove the one of this name.")

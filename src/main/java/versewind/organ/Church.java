@@ -13,34 +13,31 @@ import java.util.OptionalDouble;
  * the cube root of the volume; its course over the octaves is that of stone churches with wooden furniture; distances
  * are shares of the length, with the organ at one end.
  */
-public enum Church {
-    VILLAGE_CHURCH("village church", new Size(18, 8, 7), 1.5),
-    PARISH_CHURCH("parish church", new Size(30, 14, 10), 2.3),
-    TOWN_CHURCH("town church", new Size(45, 20, 14), 3.5),
-    CATHEDRAL("cathedral", new Size(80, 24, 20), 5.5),
-    CHAPEL("chapel", new Size(20, 10, 7), 1.2),
-    DRY_HALL("dry hall", new Size(24, 14, 7), 0.9);
+public enum Church implements Worded {
+    VILLAGE_CHURCH(new Size(18, 8, 7), 1.5),
+    PARISH_CHURCH(new Size(30, 14, 10), 2.3),
+    TOWN_CHURCH(new Size(45, 20, 14), 3.5),
+    CATHEDRAL(new Size(80, 24, 20), 5.5),
+    CHAPEL(new Size(20, 10, 7), 1.2),
+    DRY_HALL(new Size(24, 14, 7), 0.9);
 
     private static final List<Double> COURSE = List.of(1.15, 1.12, 1.06, 0.94, 0.80, 0.60);
     private static final double FLOOR_FOR_SEATS = 0.6;
     private static final double SEAT_M2 = 0.85;
     private static final double LEAST_DISTANCE_M = 2;
 
-    private final String word;
-
     @SuppressWarnings("ImmutableEnumChecker") // a value
     private final Size usual;
 
     private final double seconds;
 
-    Church(String word, Size usual, double seconds) {
-        this.word = word;
+    Church(Size usual, double seconds) {
         this.usual = usual;
         this.seconds = seconds;
     }
 
     /** What is in it, from what rings longest to what rings least. */
-    public enum Furnishing {
+    public enum Furnishing implements Worded {
         BARE(1.3),
         PEWS(1),
         CARPET(0.7);
@@ -49,11 +46,6 @@ public enum Church {
 
         Furnishing(double ringing) {
             this.ringing = ringing;
-        }
-
-        /** In a word. */
-        public String word() {
-            return name().toLowerCase(Locale.ROOT);
         }
 
         /** The one whose word begins so, or that begins a longer one: "carpeted". */
@@ -87,11 +79,6 @@ public enum Church {
         public String words() {
             return Math.round(lengthM) + " x " + Math.round(widthM) + " x " + Math.round(heightM) + " m";
         }
-    }
-
-    /** In words. */
-    public String word() {
-        return word;
     }
 
     /** Its usual size. */

@@ -1,7 +1,5 @@
 package versewind.organ;
 
-import java.util.Locale;
-
 /**
  * A coupler: keys of one division's keyboard also play another division.
  *
@@ -13,7 +11,7 @@ import java.util.Locale;
 public record Coupler(String name, String source, String keyboard, Kind kind) {
 
     /** The pitch at which a coupler plays. */
-    public enum Kind {
+    public enum Kind implements Worded {
         UNISON(0),
         OCTAVE(12),
         SUB_OCTAVE(-12),
@@ -32,12 +30,9 @@ public record Coupler(String name, String source, String keyboard, Kind kind) {
         }
 
         /** In words: "sub-octave". */
+        @Override
         public String word() {
-            return switch (this) {
-                case UNISON, OCTAVE, UNISON_OFF ->
-                    name().toLowerCase(Locale.ROOT).replace('_', ' ');
-                case SUB_OCTAVE -> "sub-octave";
-            };
+            return this == SUB_OCTAVE ? "sub-octave" : Worded.super.word();
         }
 
         /** The usual name of such a coupler: "Swell to Great Octave". */

@@ -1,9 +1,7 @@
 package versewind.organ;
 
-import java.util.Locale;
-
 /** The tonal family of a stop. Common practice, no source. */
-public enum Family {
+public enum Family implements Worded {
     /** Open diapasons, montres, prestants, octaves: the chorus. */
     PRINCIPAL(Pipe.OPEN),
     /** Open, stopped, harmonic and tapered flutes. */
@@ -42,10 +40,5 @@ public enum Family {
     /** True for stops of several ranks with a composition. */
     public boolean isCompound() {
         return this == MIXTURE || this == CORNET;
-    }
-
-    /** In words: "chorus reed". */
-    public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -1,9 +1,7 @@
 package versewind.organ;
 
-import java.util.Locale;
-
 /** The kind of pipe a stop is made of, as far as it shapes the sound. Common practice, no source. */
-public enum Pipe {
+public enum Pipe implements Worded {
     /** Open and cylindrical, of metal or wood. */
     OPEN,
     /** Stopped or half stopped (with a chimney): weak even partials. */
@@ -20,10 +18,5 @@ public enum Pipe {
     /** True for reed pipes. */
     public boolean isReed() {
         return this == CONICAL_REED || this == CYLINDRICAL_REED;
-    }
-
-    /** In words: "conical reed". */
-    public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

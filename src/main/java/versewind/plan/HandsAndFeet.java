@@ -1,6 +1,6 @@
 package versewind.plan;
 
-import java.util.Optional;
+import versewind.organ.Worded;
 
 /**
  * The layout of hands and feet.
@@ -12,27 +12,22 @@ import java.util.Optional;
 public record HandsAndFeet(Layout layout, int right, int left) {
 
     /** Which part is played by which hand or by the feet. */
-    public enum Layout {
+    public enum Layout implements Worded {
         /** Soprano and alto in the right hand, tenor in the left, bass on the pedal. */
-        FOUR_PARTS("four parts"),
+        FOUR_PARTS,
         /** Soprano and alto in the right hand, tenor and bass in the left; the feet rest. */
-        MANUALS_ONLY("manuals only"),
+        MANUALS_ONLY,
         /** As four parts, but the feet play a manual through its coupler, with no pedal stop drawn. */
-        COUPLED_DOWN("coupled down"),
+        COUPLED_DOWN,
         /** Soprano alone in the right hand, alto and tenor in the left, bass on the pedal. */
-        MELODY_SOLOED("melody soloed"),
+        MELODY_SOLOED,
         /** Soprano alone in the right hand, alto, tenor and bass in the left; the feet rest. */
-        SOLOED_WITHOUT_PEDAL("solo without pedal");
-
-        private final String word;
-
-        Layout(String word) {
-            this.word = word;
-        }
+        SOLOED_WITHOUT_PEDAL;
 
         /** In words. */
+        @Override
         public String word() {
-            return word;
+            return this == SOLOED_WITHOUT_PEDAL ? "solo without pedal" : Worded.super.word();
         }
 
         /** True if the feet play. */
@@ -48,11 +43,6 @@ public record HandsAndFeet(Layout layout, int right, int left) {
         /** The same parts with the hands only. */
         public Layout withoutPedal() {
             return isSoloed() ? SOLOED_WITHOUT_PEDAL : MANUALS_ONLY;
-        }
-
-        /** The layout with this keyword, if there is one. */
-        public static Optional<Layout> ofWord(String word) {
-            return Keywords.find(values(), Layout::word, word);
         }
     }
 

@@ -1,6 +1,7 @@
 package versewind.plan;
 
 import versewind.organ.IndexSet;
+import versewind.organ.Worded;
 
 /**
  * What proposals must keep in a verse.
@@ -15,7 +16,7 @@ public record Locks(IndexSet always, IndexSet never, Kept kept) {
     public static final Locks NONE = new Locks(IndexSet.EMPTY, IndexSet.EMPTY);
 
     /** What stays as the verse has it, besides stops. */
-    public enum Kept {
+    public enum Kept implements Worded {
         NOTHING("nothing"),
         /** The layout of hands and feet, and the manuals they play. */
         HANDS_AND_FEET("hands and feet"),
@@ -30,6 +31,7 @@ public record Locks(IndexSet always, IndexSet never, Kept kept) {
         }
 
         /** In words. */
+        @Override
         public String word() {
             return word;
         }

@@ -1,31 +1,21 @@
 package versewind.plan;
 
-import java.util.Optional;
+import versewind.organ.Worded;
 
 /** Whom the organ accompanies. */
-public enum Mode {
+public enum Mode implements Worded {
     /** The people sing; the organ leads them. */
-    CONGREGATION("congregation"),
+    CONGREGATION,
     /** A small choir sings; the organ supports it. */
-    SMALL_CHOIR("small choir"),
+    SMALL_CHOIR,
     /** One voice sings; the organ stays under it. */
-    SOLO_VOICE("soloist"),
+    SOLO_VOICE,
     /** Nobody sings; the melody is played on a stop of its own, for an introduction. */
-    MELODY_SOLOED("melody soloed");
-
-    private final String word;
-
-    Mode(String word) {
-        this.word = word;
-    }
+    MELODY_SOLOED;
 
     /** In words. */
+    @Override
     public String word() {
-        return word;
-    }
-
-    /** The mode with this keyword, if there is one. */
-    public static Optional<Mode> ofWord(String word) {
-        return Keywords.find(values(), Mode::word, word);
+        return this == SOLO_VOICE ? "soloist" : Worded.super.word();
     }
 }

@@ -1,9 +1,9 @@
 package versewind.plan;
 
-import java.util.Locale;
+import versewind.organ.Worded;
 
 /** The occasion of a service, and what suits it. A suggestion; common practice, no source. */
-public enum Occasion {
+public enum Occasion implements Worded {
     FESTAL("strong singing is likely; let the last hymn rise to the full chorus and its reeds"),
     JOYFUL("bright sounds suit it; keep the reeds for one or two verses"),
     ORDINARY("each hymn by its own words; full organ seldom"),
@@ -25,11 +25,6 @@ public enum Occasion {
             case PENITENTIAL, SOLEMN, FUNERAL -> true;
             case FESTAL, JOYFUL, ORDINARY, EXPECTANT, WEDDING -> false;
         };
-    }
-
-    /** In words: "festal". */
-    public String word() {
-        return name().toLowerCase(Locale.ROOT);
     }
 
     /** Its meaning for the organ, in a few words without a full stop. */

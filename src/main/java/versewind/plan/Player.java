@@ -1,21 +1,12 @@
 package versewind.plan;
 
+import versewind.organ.Worded;
+
 /** Who plays the service: with the feet, or with the hands only. */
-public enum Player {
-    WITH_PEDALS("with pedals"),
+public enum Player implements Worded {
+    WITH_PEDALS,
     /** A player, or an organ, without pedals: every verse is played with the hands. */
-    MANUALS_ONLY("manuals only");
-
-    private final String word;
-
-    Player(String word) {
-        this.word = word;
-    }
-
-    /** In words. */
-    public String word() {
-        return word;
-    }
+    MANUALS_ONLY;
 
     /** True if it is a way to play for this player. */
     public boolean plays(HandsAndFeet.Layout layout) {

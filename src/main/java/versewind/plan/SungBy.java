@@ -1,5 +1,7 @@
 package versewind.plan;
 
+import versewind.organ.Worded;
+
 /**
  * Who sings a verse.
  *
@@ -7,29 +9,28 @@ package versewind.plan;
  * choir and people or one half and the other, and the organ leads it. Trebles: a small choir of light voices.
  * Unaccompanied: nobody plays. Source: common practice, no source.
  */
-public enum SungBy {
-    CONGREGATION("congregation", Mode.CONGREGATION, "all"),
-    SMALL_CHOIR("small choir", Mode.SMALL_CHOIR, "choir"),
-    SOLO_VOICE("soloist", Mode.SOLO_VOICE, "solo"),
-    MELODY_SOLOED("melody soloed", Mode.MELODY_SOLOED, "tune"),
-    DESCANT("descant", Mode.CONGREGATION, "desc."),
-    TREBLES("trebles", Mode.SMALL_CHOIR, "treb."),
-    ALTERNATION("alternation", Mode.CONGREGATION, "sides"),
-    UNACCOMPANIED("unaccompanied", Mode.SMALL_CHOIR, "unacc");
+public enum SungBy implements Worded {
+    CONGREGATION(Mode.CONGREGATION, "all"),
+    SMALL_CHOIR(Mode.SMALL_CHOIR, "choir"),
+    SOLO_VOICE(Mode.SOLO_VOICE, "solo"),
+    MELODY_SOLOED(Mode.MELODY_SOLOED, "tune"),
+    DESCANT(Mode.CONGREGATION, "desc."),
+    TREBLES(Mode.SMALL_CHOIR, "treb."),
+    ALTERNATION(Mode.CONGREGATION, "sides"),
+    UNACCOMPANIED(Mode.SMALL_CHOIR, "unacc");
 
-    private final String word;
     private final Mode mode;
     private final String shortWord;
 
-    SungBy(String word, Mode mode, String shortWord) {
-        this.word = word;
+    SungBy(Mode mode, String shortWord) {
         this.mode = mode;
         this.shortWord = shortWord;
     }
 
     /** In words. */
+    @Override
     public String word() {
-        return word;
+        return this == SOLO_VOICE ? "soloist" : Worded.super.word();
     }
 
     /** In five letters at most. */

@@ -1,29 +1,28 @@
 package versewind.plan;
 
-import java.util.Optional;
+import versewind.organ.Worded;
 
 /** Which part of the hymn a verse is. */
-public enum VerseKind {
+public enum VerseKind implements Worded {
     /** The playover. */
-    INTRODUCTION("introduction", "Intro"),
-    VERSE("verse", "V"),
-    REFRAIN("refrain", "Refr"),
+    INTRODUCTION("Intro"),
+    VERSE("V"),
+    REFRAIN("Refr"),
     /** The organ alone between verses. */
-    INTERLUDE("interlude", "Inter"),
-    LAST_VERSE("last verse", "Last"),
-    AMEN("Amen", "Amen");
+    INTERLUDE("Inter"),
+    LAST_VERSE("Last"),
+    AMEN("Amen");
 
-    private final String word;
     private final String usualLabel;
 
-    VerseKind(String word, String usualLabel) {
-        this.word = word;
+    VerseKind(String usualLabel) {
         this.usualLabel = usualLabel;
     }
 
     /** In words. */
+    @Override
     public String word() {
-        return word;
+        return this == AMEN ? "Amen" : Worded.super.word();
     }
 
     /** The usual label of this kind of verse; a plain verse adds its number. */
@@ -34,10 +33,5 @@ public enum VerseKind {
     /** True if the organ plays alone. */
     public boolean isOrganAlone() {
         return this == INTRODUCTION || this == INTERLUDE;
-    }
-
-    /** The kind with this keyword, if there is one. */
-    public static Optional<VerseKind> ofWord(String word) {
-        return Keywords.find(values(), VerseKind::word, word);
     }
 }

@@ -1,9 +1,9 @@
 package versewind.proposal;
 
-import java.util.Locale;
+import versewind.organ.Worded;
 
 /** Of what a row of a score is. */
-public enum PartKind {
+public enum PartKind implements Worded {
     /** How far the balance lies from where the verse wants it. */
     BALANCE,
     /** How far it lies from the middle of that, where it is as wanted. */
@@ -24,9 +24,4 @@ public enum PartKind {
     CHANGES,
     /** How it stands to its neighbours. */
     HYMN;
-
-    /** In words: "balance". */
-    public String word() {
-        return name().toLowerCase(Locale.ROOT);
-    }
 }

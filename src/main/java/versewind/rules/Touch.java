@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import versewind.organ.Registration;
+import versewind.organ.Worded;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.sound.Dynamic;
@@ -46,29 +47,22 @@ public record Touch(
     public static final String LAST_MEANS = " No more organ is left: lead by touch and a steady beat.";
 
     /** How notes are joined. */
-    public enum Manner {
-        LEGATO("legato", 8),
-        LIGHTLY_DETACHED("lightly detached", 7),
-        DETACHED("detached", 6),
-        WELL_DETACHED("well detached", 5);
+    public enum Manner implements Worded {
+        LEGATO(8),
+        LIGHTLY_DETACHED(7),
+        DETACHED(6),
+        WELL_DETACHED(5);
 
         private static final double EIGHTHS = 8;
 
-        private final String word;
         private final int eighths;
 
-        Manner(String word, int eighths) {
-            this.word = word;
+        Manner(int eighths) {
             this.eighths = eighths;
         }
 
         double holdBeats() {
             return eighths / EIGHTHS;
-        }
-
-        /** In words: "lightly detached". */
-        public String word() {
-            return word;
         }
 
         /** How long a note is held: "7/8 of the beat". */

@@ -70,7 +70,7 @@ public final class CalibrationFields {
     public static final Field<Kept, String> DATE = READING.text("date", "the day, as 2026-10-04");
 
     public static final Field<Kept, Seat> SEAT = READING.add(
-                    "seat", Kinds.choice(Seat.values(), Seat::word), "where the meter stood")
+                    "seat", Kinds.choice(Seat.values()), "where the meter stood")
             .blank(Seat.NAVE)
             .laid(Layout.BESIDE);
 

@@ -11,17 +11,16 @@ import versewind.plan.Keywords;
 /** One of some words. */
 final class ChoiceKind<E> extends Kind<E> {
     private final List<E> values;
-    private final Function<E, String> word;
+    private final List<String> words;
 
-    ChoiceKind(List<E> values, Function<E, String> word) {
+    ChoiceKind(List<E> values, Function<? super E, String> word) {
         super("Use ", "");
         this.values = values;
-        this.word = word;
+        this.words = values.stream().map(word).toList();
     }
 
     @Override
     public String limits() {
-        List<String> words = words();
         int last = words.size() - 1;
         return String.join(", ", words.subList(0, last)) + " or " + words.get(last);
     }
@@ -29,42 +28,41 @@ final class ChoiceKind<E> extends Kind<E> {
     @Override
     E read(Found found, OrganNames names) throws Refused {
         String written = found.text();
-        for (E value : values) {
-            if (word.apply(value).equals(Keywords.today(written))) {
-                return value;
-            }
+        int value = words.indexOf(Keywords.today(written));
+        if (value < 0) {
+            Optional<String> near = Nearest.to(written, words);
+            throw found.bad(
+                    "unknown value " + Quoted.text(written),
+                    near.isPresent() ? "Did you mean " + Quoted.text(near.get()) + "?" : remedy());
         }
-        Optional<String> near = Nearest.to(written, words());
-        throw found.bad(
-                "unknown value " + Quoted.text(written),
-                near.isPresent() ? "Did you mean " + Quoted.text(near.get()) + "?" : remedy());
+        return values.get(value);
     }
 
     @Override
     Object plain(E value, OrganNames names) {
-        return word.apply(value);
+        return words.get(values.indexOf(value));
     }
 
     @Override
     Object shaped(String typed) {
-        return of(typed, values, word).map(word).orElse(typed.strip());
+        return of(typed, words).orElse(typed.strip());
     }
 
     @Override
     public List<String> words() {
-        return values.stream().map(word).toList();
+        return words;
     }
 
-    /** The value of a word, or of the only word that begins as it was typed. */
-    static <E> Optional<E> of(String typed, List<E> values, Function<E, String> word) {
+    /** The word that was typed, or the only one that begins so. */
+    static Optional<String> of(String typed, List<String> words) {
         String plain = Keywords.today(typed.strip());
-        List<E> begun = new ArrayList<>();
-        for (E value : values) {
-            if (word.apply(value).equalsIgnoreCase(plain)) {
-                return Optional.of(value);
+        List<String> begun = new ArrayList<>();
+        for (String word : words) {
+            if (word.equalsIgnoreCase(plain)) {
+                return Optional.of(word);
             }
-            if (!plain.isEmpty() && word.apply(value).regionMatches(true, 0, plain, 0, plain.length())) {
-                begun.add(value);
+            if (!plain.isEmpty() && word.regionMatches(true, 0, plain, 0, plain.length())) {
+                begun.add(word);
             }
         }
         return begun.size() == 1 ? Optional.of(begun.get(0)) : Optional.empty();

@@ -225,7 +225,7 @@ public final class Field<T, V> {
     /** Typed text without blanks around it, the beginning of a word made whole where there is only one such word. */
     public String completed(String typed, OrganNames names) {
         String plain = typed.strip();
-        return ChoiceKind.of(plain, kind.words(names), word -> word).orElse(plain);
+        return ChoiceKind.of(plain, kind.words(names)).orElse(plain);
     }
 
     /** Typed text as its kind needs it; empty where it is blank and means no value. */

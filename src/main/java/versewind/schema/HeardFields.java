@@ -39,14 +39,14 @@ public final class HeardFields {
         table = Table.block(about, "name", this::made, HeardFields::of);
         name = table.add("name", Kinds.NAME, names);
         people = table.add("people", VerseFields.PEOPLE_COUNT, "people present").laid(Layout.BESIDE);
-        mode = table.add("mode", Kinds.choice(SINGERS, SungBy::word), "whom the organ accompanies")
+        mode = table.add("mode", Kinds.choice(SINGERS), "whom the organ accompanies")
                 .orElse(SungBy.CONGREGATION)
                 .laid(Layout.BESIDE);
         voices = table.ifAny("voices", VerseFields.PEOPLE_COUNT, "singers of a small choir")
                 .laid(Layout.BESIDE);
         singing = table.add("singing", VerseFields.SINGING.kind(), "how strongly they sing")
                 .laid(Layout.BESIDE);
-        heard = table.add(judgement, Kinds.choice(HeardAs.values(), word), "how the organ is then")
+        heard = table.add(judgement, new ChoiceKind<>(List.of(HeardAs.values()), word), "how the organ is then")
                 .laid(Layout.BESIDE);
         played = new PlayedFields<>(table);
     }

@@ -94,7 +94,7 @@ public final class InstrumentFields {
             .label("Played");
 
     public static final Field<Coupler, Coupler.Kind> PITCH = COUPLER.add(
-                    "kind", Kinds.choice(Coupler.Kind.values(), Coupler.Kind::word), "its pitch")
+                    "kind", Kinds.choice(Coupler.Kind.values()), "its pitch")
             .orElse(Coupler.Kind.UNISON)
             .label("Pitch");
 
@@ -192,7 +192,7 @@ public final class InstrumentFields {
 
     public static final Field<Instrument, Action> ACTION = TABLE.add(
                     "action",
-                    Kinds.choice(Action.values(), Action::word),
+                    Kinds.choice(Action.values()),
                     "mechanical, if a coupler moves the coupled keys and what is coupled to them")
             .asked("mechanical if couplers act through each other");
 

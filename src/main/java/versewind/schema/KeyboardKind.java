@@ -27,7 +27,7 @@ final class KeyboardKind extends Kinds.Parsed<OptionalInt> {
 
     @Override
     Object shaped(String typed) {
-        return ChoiceKind.of(typed, words(), word -> word).orElse(typed.strip());
+        return ChoiceKind.of(typed, words()).orElse(typed.strip());
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import versewind.organ.Decimal;
 import versewind.organ.Nearest;
 import versewind.organ.Quoted;
+import versewind.organ.Worded;
 
 /** The kinds of value that several fields share. */
 public final class Kinds {
@@ -40,8 +41,8 @@ public final class Kinds {
         return new Decimals(least, most);
     }
 
-    static <E> Kind<E> choice(E[] values, Function<E, String> word) {
-        return new ChoiceKind<>(List.of(values), word);
+    static <E extends Worded> Kind<E> choice(E[] values) {
+        return new ChoiceKind<>(List.of(values), Worded::word);
     }
 
     /** A text. */
@@ -175,7 +176,7 @@ public final class Kinds {
 
         @Override
         Object shaped(String typed) {
-            Optional<String> word = ChoiceKind.of(typed, words(), each -> each);
+            Optional<String> word = ChoiceKind.of(typed, words());
             return word.isPresent() ? (Object) word.get().equals(truth) : typed;
         }
 

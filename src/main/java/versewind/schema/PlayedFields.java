@@ -23,11 +23,10 @@ public final class PlayedFields<T> {
     /** Stops by the names of their divisions. */
     static final Kind<IndexSet> STOPS = new Stops();
 
-    private static final Kind<HandsAndFeet.Layout> LAYOUT =
-            Kinds.choice(HandsAndFeet.Layout.values(), HandsAndFeet.Layout::word);
+    private static final Kind<HandsAndFeet.Layout> LAYOUT = Kinds.choice(HandsAndFeet.Layout.values());
 
     private static final Kind<Optional<Integer>> MANUAL = new Manual();
-    private static final Kind<BoxPosition> POSITION = Kinds.choice(BoxPosition.values(), BoxPosition::word);
+    private static final Kind<BoxPosition> POSITION = Kinds.choice(BoxPosition.values());
 
     /** The positions of the boxes of all divisions. */
     static final Kind<List<BoxPosition>> POSITIONS = new Boxes();

@@ -24,8 +24,8 @@ public final class ServiceFields {
 
     public static final Field<Plan, Optional<LocalDate>> DATE = HEAD.ifAny("date", new Date(), "the day");
 
-    public static final Field<Plan, Optional<Occasion>> OCCASION = HEAD.ifAny(
-            "occasion", Kinds.choice(Occasion.values(), Occasion::word), "the occasion, if not that of the day");
+    public static final Field<Plan, Optional<Occasion>> OCCASION =
+            HEAD.ifAny("occasion", Kinds.choice(Occasion.values()), "the occasion, if not that of the day");
 
     public static final Field<Plan, String> INSTRUMENT = HEAD.add(
             "instrument",
@@ -52,7 +52,7 @@ public final class ServiceFields {
             .label("Moving");
 
     public static final Field<Plan, Player> PLAYER = HEAD.add(
-                    "player", Kinds.choice(Player.values(), Player::word), "how every verse is played")
+                    "player", Kinds.choice(Player.values()), "how every verse is played")
             .label("Played")
             .orElse(Player.WITH_PEDALS);
 

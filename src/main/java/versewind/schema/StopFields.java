@@ -75,10 +75,10 @@ public final class StopFields {
             .asked("pipes a note; a mixture or cornet needs it");
 
     public static final Field<Stop, Family> FAMILY =
-            TABLE.add("family", Kinds.choice(Family.values(), Family::word), "its tonal family");
+            TABLE.add("family", Kinds.choice(Family.values()), "its tonal family");
 
     public static final Field<Stop, Optional<Pipe>> PIPE =
-            TABLE.ifAny("pipe", Kinds.choice(Pipe.values(), Pipe::word), "what its pipes are, if not as usual");
+            TABLE.ifAny("pipe", Kinds.choice(Pipe.values()), "what its pipes are, if not as usual");
 
     public static final Field<Stop, Optional<StopName>> FROM =
             TABLE.ifAny("from", STOP_NAME, "the stop whose pipes it plays");

@@ -39,7 +39,7 @@ public final class VerseFields {
             Table.block("One verse of a hymn and what is drawn for it.", "people", VerseFields::verse, VerseFields::of);
 
     public static final Field<Verse, VerseKind> KIND =
-            TABLE.add("kind", Kinds.choice(VerseKind.values(), VerseKind::word), "what part of the hymn it is");
+            TABLE.add("kind", Kinds.choice(VerseKind.values()), "what part of the hymn it is");
 
     public static final Field<Verse, String> LABEL = TABLE.add(
                     "label", Kinds.TEXT, "what stands before the verse on the desk, as V2")
@@ -51,12 +51,11 @@ public final class VerseFields {
             .orElse(false)
             .laid(Layout.BESIDE);
 
-    public static final Field<Verse, SungBy> MODE = TABLE.add(
-                    "mode", Kinds.choice(SungBy.values(), SungBy::word), "who sings")
-            .laid(Layout.BESIDE);
+    public static final Field<Verse, SungBy> MODE =
+            TABLE.add("mode", Kinds.choice(SungBy.values()), "who sings").laid(Layout.BESIDE);
 
     public static final Field<Verse, Singing> SINGING = TABLE.add(
-                    "singing", Kinds.choice(Singing.values(), Singing::word), "how strongly they sing")
+                    "singing", Kinds.choice(Singing.values()), "how strongly they sing")
             .blank(Singing.ORDINARY)
             .laid(Layout.BESIDE);
 
@@ -80,9 +79,8 @@ public final class VerseFields {
 
     public static final Field<Verse, String> NOTE = TABLE.text("note", "a note for the desk");
 
-    public static final Field<Verse, Mood> MOOD = TABLE.add(
-                    "mood", Kinds.choice(Mood.values(), Mood::word), "how it is to sound")
-            .orElse(Mood.PLAIN);
+    public static final Field<Verse, Mood> MOOD =
+            TABLE.add("mood", Kinds.choice(Mood.values()), "how it is to sound").orElse(Mood.PLAIN);
 
     public static final Field<Verse, IndexSet> ALWAYS = TABLE.add(
                     "always", PlayedFields.STOPS, "stops that must be drawn, by division")
@@ -95,7 +93,7 @@ public final class VerseFields {
             .laid(Layout.FIT);
 
     public static final Field<Verse, Locks.Kept> KEEP = TABLE.add(
-                    "keep", Kinds.choice(Locks.Kept.values(), Locks.Kept::word), "what proposals leave as it is")
+                    "keep", Kinds.choice(Locks.Kept.values()), "what proposals leave as it is")
             .orElse(Locks.Kept.NOTHING);
 
     public static final Field<Verse, List<Silenced>> SILENCED = TABLE.add(
@@ -104,9 +102,7 @@ public final class VerseFields {
             .laid(Layout.BLOCK);
 
     public static final Field<Verse, Optional<HeardAs>> HEARD = TABLE.ifAny(
-            "heard",
-            Kinds.choice(HeardAs.values(), HeardAs::word),
-            "how the organ was to the singers, as it was felt afterwards");
+            "heard", Kinds.choice(HeardAs.values()), "how the organ was to the singers, as it was felt afterwards");
 
     public static final Field<Verse, Optional<Integer>> PRESENT = TABLE.ifAny(
                     "present", PEOPLE_COUNT, "number of people that were present then")

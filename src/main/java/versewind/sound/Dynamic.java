@@ -1,5 +1,7 @@
 package versewind.sound;
 
+import versewind.organ.Worded;
+
 /**
  * The loudness of a registration on its own organ, in musicians' words.
  *
@@ -13,29 +15,22 @@ package versewind.sound;
  *
  * <p>Checked against: {@code DynamicTest}.
  */
-public enum Dynamic {
-    PP("pp", 0),
-    P("p", 0.4),
-    MP("mp", 0.83),
-    MF("mf", 0.9),
-    F("f", 1.1),
-    FF("ff", 1.27),
-    FFF("fff", 1.52);
+public enum Dynamic implements Worded {
+    PP(0),
+    P(0.4),
+    MP(0.83),
+    MF(0.9),
+    F(1.1),
+    FF(1.27),
+    FFF(1.52);
 
     /** How much louder than all flues of the choruses their reeds make an organ, at least. An estimate. */
     private static final double LOUDER = 1.05;
 
-    private final String word;
     private final double from;
 
-    Dynamic(String word, double from) {
-        this.word = word;
+    Dynamic(double from) {
         this.from = from;
-    }
-
-    /** As written in music: "mf". */
-    public String word() {
-        return word;
     }
 
     /**

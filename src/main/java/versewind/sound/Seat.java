@@ -1,24 +1,15 @@
 package versewind.sound;
 
+import versewind.organ.Worded;
+
 /** A place of a listener or a meter; the room gives its distance from the organ. */
-public enum Seat {
+public enum Seat implements Worded {
     /** In the middle of the nave. */
-    NAVE("nave"),
+    NAVE,
     /** Among the singers farthest from the organ. */
-    FAR("far"),
+    FAR,
     /** Where a choir or a soloist stands. */
-    CHOIR("choir"),
+    CHOIR,
     /** With the organist. */
-    CONSOLE("console");
-
-    private final String word;
-
-    Seat(String word) {
-        this.word = word;
-    }
-
-    /** In words, as in files. */
-    public String word() {
-        return word;
-    }
+    CONSOLE;
 }

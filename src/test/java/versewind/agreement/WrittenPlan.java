@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import versewind.organ.Instrument;
 import versewind.organ.NotationException;
 import versewind.organ.RegistrationText;
+import versewind.organ.Worded;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Hymn;
@@ -72,7 +73,8 @@ final class WrittenPlan {
         Verse verse = blank;
         boolean isSinging = true;
         for (String word : words.split(" ", -1)) {
-            Optional<Singing> singing = word.equals("full") ? Optional.of(Singing.FULL_VOICE) : Singing.ofWord(word);
+            Optional<Singing> singing =
+                    word.equals("full") ? Optional.of(Singing.FULL_VOICE) : ofWord(Singing.values(), word);
             if (word.matches("[0-9]+")) {
                 verse = verse.withPeople(OptionalInt.of(Integer.parseInt(word)));
             } else if (word.startsWith("@")) {
@@ -80,13 +82,17 @@ final class WrittenPlan {
             } else if (isSinging && singing.isPresent()) {
                 verse = verse.withSinging(singing.get());
                 isSinging = false;
-            } else if (Mood.ofWord(word).isPresent()) {
-                verse = verse.withMood(Mood.ofWord(word).get());
+            } else if (ofWord(Mood.values(), word).isPresent()) {
+                verse = verse.withMood(ofWord(Mood.values(), word).get());
             } else {
                 verse = kindOrMode(verse, word);
             }
         }
         return verse;
+    }
+
+    private static <E extends Worded> Optional<E> ofWord(E[] values, String word) {
+        return Stream.of(values).filter(each -> each.word().equals(word)).findFirst();
     }
 
     private static Verse kindOrMode(Verse verse, String word) {

@@ -3,6 +3,7 @@ package versewind.rules;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -84,7 +85,7 @@ final class Loft {
         int space = knob.indexOf(' ');
         return drawn.withBox(
                 organ.division(knob.substring(0, space)).orElseThrow(),
-                BoxPosition.ofWord(knob.substring(space + 1)).orElseThrow());
+                BoxPosition.valueOf(knob.substring(space + 1).toUpperCase(Locale.ROOT)));
     }
 
     /** The names of everything drawn, boxes left out. */

@@ -2,6 +2,7 @@ package versewind.sound;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -144,7 +145,7 @@ public final class TrialOrgan {
                 int space = knob.indexOf(' ');
                 boxes = boxes.withBox(
                         organ.division(knob.substring(0, space)).orElseThrow(),
-                        BoxPosition.ofWord(knob.substring(space + 1)).orElseThrow());
+                        BoxPosition.valueOf(knob.substring(space + 1).toUpperCase(Locale.ROOT)));
             }
         }
         return boxes.withStops(indices(stops)).withCouplers(indices(couplers));
