@@ -74,11 +74,17 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
 
         void line(String text) {
             int colon = text.indexOf(':');
+            int first = text.indexOf(' ');
             CouplerWords label = CouplerWords.of(text.substring(0, Math.max(0, colon)), language);
-            if (isOwn(text.substring(colon + 1)) && (colon < 0 || isOneDivision(label))) {
-                End end = colon < 0 ? Implied.HERE : label.divisions().get(0);
-                Set<Coupler.Kind> kinds = new HashSet<>(
-                        CouplerWords.of(text.substring(colon + 1), language).kinds());
+            CouplerWords opening = CouplerWords.of(text.substring(0, Math.max(0, first)), language);
+            boolean isOpened = colon < 0 && isOneDivision(opening) && isOwn(text.substring(first));
+            if (isOpened || (isOwn(text.substring(colon + 1)) && (colon < 0 || isOneDivision(label)))) {
+                CouplerWords of = isOpened ? opening : label;
+                End end =
+                        of.divisions().isEmpty() ? Implied.HERE : of.divisions().get(0);
+                String own = text.substring(isOpened ? first : colon + 1);
+                Set<Coupler.Kind> kinds =
+                        new HashSet<>(CouplerWords.of(own, language).kinds());
                 kinds.remove(Coupler.Kind.UNISON);
                 add(text, end, end, kindsInOrder(kinds));
                 return;

@@ -13,10 +13,38 @@ final class CouplerSegments {
 
     /** The texts of the couplers of a line, in their order. */
     static List<String> of(String text, String language) {
-        return Segments.split(text, CouplerSegments::isBetween).stream()
+        return numbered(text).stream()
+                .flatMap(part -> Segments.split(part, CouplerSegments::isBetween).stream())
                 .flatMap(part -> dashed(part).stream())
                 .flatMap(part -> halves(part, language).stream())
                 .flatMap(part -> pairs(part).stream())
+                .toList();
+    }
+
+    /** "IV. Swell Octave V. Swell Sub-Octave": a numeral before each, one after the other. */
+    private static List<String> numbered(String text) {
+        Line line = new Line(text);
+        int next = line.is(0, Token.Kind.ROMAN) ? Token.number(line.at(0).text()) : 0;
+        List<Integer> starts = new ArrayList<>();
+        for (int i = 0; next > 0 && i + 2 < line.size(); i++) {
+            boolean isNext = line.is(i, Token.Kind.ROMAN)
+                    && Token.number(line.at(i).text()) == next
+                    && line.isSign(i + 1, ".")
+                    && line.is(i + 2, Token.Kind.WORD)
+                    && !line.is(i + 2, "manual");
+            if (isNext) {
+                starts.add(i);
+                next++;
+            }
+        }
+        boolean isNumbered = starts.size() > 1
+                || (starts.size() == 1
+                        && !DivisionWord.entries(line.at(2).plain()).isEmpty());
+        if (!isNumbered) {
+            return List.of(text);
+        }
+        return IntStream.range(0, starts.size())
+                .mapToObj(i -> line.part(starts.get(i) + 2, i + 1 < starts.size() ? starts.get(i + 1) : line.size()))
                 .toList();
     }
 

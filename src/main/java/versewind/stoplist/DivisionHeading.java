@@ -43,6 +43,7 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
     private static final TokenForm PAIR = TokenForm.of(
             "roman|number [.]? [+-] roman|number|<pedal_letters> [.]?", "<pedal_letters> [.]? [+-] roman|number");
     private static final String EDGES = ".,;:*\u2022=~#-";
+    private static final String DASH = " - ";
     private static final int MOST_UNKNOWN = 2;
     private static final int LONGEST = 90;
     private static final int LONGEST_SHORT = 4;
@@ -59,6 +60,15 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
                     head(line.substring(0, colon + 1), line.substring(colon + 1).strip(), language);
             if (before.isPresent()) {
                 return Optional.of(before.get().joined(read(before.get().inline(), language)));
+            }
+        }
+        int dash = line.indexOf(DASH);
+        if (colon < 0 && dash > 0 && line.indexOf(',', line.indexOf(',') + 1) > dash) {
+            String stops = line.substring(dash + DASH.length()).strip();
+            Optional<DivisionHeading> before = head(line.substring(0, dash) + ":", stops, language);
+            if (before.isPresent()
+                    && DivisionWord.at(Spelling.words(stops), 0, language).isEmpty()) {
+                return before;
             }
         }
         Optional<DivisionHeading> whole = text.length() <= LONGEST ? head(text, "", language) : Optional.empty();

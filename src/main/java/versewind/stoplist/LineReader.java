@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /** Reads a list from top to bottom, and classifies every text in it. */
 final class LineReader {
@@ -35,7 +36,17 @@ final class LineReader {
         }
 
         Optional<SectionWord> part(String text) {
-            return parts.computeIfAbsent(text, each -> SectionWord.read(each, style.language()));
+            return parts.computeIfAbsent(
+                    text, each -> SectionWord.read(each, style.language()).filter(part -> !isPitchedStop(part, each)));
+        }
+
+        /** "Kopula 4'": among couplers in one language, with a pitch a stop in another. */
+        private boolean isPitchedStop(SectionWord part, String text) {
+            Line line = new Line(text);
+            return part.inline().isEmpty()
+                    && (Pitches.isMarked(line)
+                            || IntStream.range(1, line.size()).anyMatch(token -> Pitches.isBare(line, token)))
+                    && Lexicon.get().exact(line.letters(), style.setting()).isPresent();
         }
 
         Optional<DivisionHeading> heading(String text) {

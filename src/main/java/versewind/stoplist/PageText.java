@@ -28,6 +28,9 @@ final class PageText {
     private static final int LONGEST_LINK = 300;
     private static final String CELL = " | ";
     private static final Pattern CHAPTER = Pattern.compile("^\\s*(\\d{1,2}(?:\\.\\d{1,2}){2,4})\\.?\\s+(?=\\p{L})");
+    /** Marks of an answered letter. */
+    private static final Pattern QUOTED = Pattern.compile("^(?:> ?)+");
+
     private static final String TEX_ROW = "\\\\";
     private static final Pattern TEX_COMMAND = Pattern.compile("\\\\[a-z]{1,20}\\{([^{}]{0,200})}");
     private static final Pattern WIKI_SIGNS =
@@ -116,7 +119,8 @@ final class PageText {
             line.append(' ');
             return;
         }
-        lines.add(new Numbered(begun, isRead(line) ? unnumbered(Typography.plain(line.toString())) : line.toString()));
+        String said = QUOTED.matcher(line).replaceFirst("");
+        lines.add(new Numbered(begun, isRead(said) ? unnumbered(Typography.plain(said)) : said));
         line.setLength(0);
         begun = number;
     }

@@ -147,7 +147,7 @@ final class Paragraph {
     /** How many tokens a heading has that begins at a token and ends in a colon, a dash or a point; 0 for none. */
     private static int headed(Line line, int token, BitSet brackets, LineReader.Readings readings) {
         boolean to = line.is(token, "coupled to");
-        if (to && token > 0 && !line.isSign(token - 1, ".;:")) {
+        if ((to && token > 0 && !line.isSign(token - 1, ".;:")) || isCoupled(line, token, readings)) {
             return 0;
         }
         int most = Math.min(line.size() - 1, token + LONGEST_HEADING);
@@ -186,6 +186,18 @@ final class Paragraph {
             }
         }
         return 0;
+    }
+
+    /** "Pedaal - Rugwerk": the second of two divisions that a dash joins. */
+    private static boolean isCoupled(Line line, int token, LineReader.Readings readings) {
+        int from = token - 1;
+        while (from > 0 && !line.isSign(from - 1, ",;:.")) {
+            from--;
+        }
+        return line.isSign(token - 1, "-")
+                && from > 0
+                && from < token - 1
+                && readings.heading(line.part(from, token - 1)).isPresent();
     }
 
     /** True if a point ends a sentence whose last word is a number: "trompette de 8. Au r\u00e9cit". */
