@@ -106,12 +106,7 @@ record AssessmentReport(
             page.paragraph(silenced + (silenced == 1 ? " finding is" : " findings are") + " ignored in this plan.");
         }
         page.paragraph(Caution.ESTIMATE);
-        Caution.people(plan().heading().people(), open.instrument().room()).ifPresent(page::paragraph);
-        plan().places().stream()
-                .flatMap(place ->
-                        Caution.choir(plan().verse(place), open.instrument().room()).stream())
-                .distinct()
-                .forEach(page::paragraph);
+        Caution.crowds(plan(), open.instrument().room()).forEach(page::paragraph);
         Caution.organ(open.instrument()).forEach(page::paragraph);
         Caution.hearing(assessment.loudestDba()).ifPresent(page::paragraph);
         levels.ifPresent(organ -> {

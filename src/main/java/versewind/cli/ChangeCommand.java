@@ -75,10 +75,6 @@ final class ChangeCommand {
         if (after.equals(before)) {
             throw new UsageException("Nothing is to be changed. See versewind change --help.");
         }
-        Optional<String> crowd = Caution.choir(after, open.instrument().room());
-        if (crowd.isPresent() && Caution.choir(before, open.instrument().room()).isEmpty()) {
-            throw new UsageException(crowd.get() + " Enter fewer with " + PlayingOptions.PEOPLE + ".");
-        }
         OpenPlan changed = open.with(open.plan().withVerse(place, after));
         Commands.requireSaved(
                 commands.library().savePlan(changed, WhenChanged.REFUSE),
@@ -100,6 +96,7 @@ final class ChangeCommand {
         if (after.isPlayed()) {
             page.hanging(under, sound(changed, place) + ".");
         }
+        Caution.choir(after, open.instrument().room()).ifPresent(sentence -> page.hanging(under, sentence));
         pistons(open.plan(), changed, place).forEach(sentence -> page.hanging(under, sentence));
         return new Reply(Reply.GOOD, page.text(), WrittenOver.plan(open, commands));
     }

@@ -12,6 +12,7 @@ import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
+import versewind.rules.Caution;
 import versewind.store.BadFile;
 import versewind.store.BadRows;
 import versewind.store.Library;
@@ -93,7 +94,10 @@ final class SpreadsheetCommands {
                 ? ""
                 : Reply.line("Replaced " + heading(old.get()) + " by " + heading(read) + ".")
                         + WrittenOver.plan(old.get(), commands);
-        return new Reply(Reply.GOOD, read.path() + "\n", words + sameLabels(read.plan()));
+        String crowds = Caution.crowds(read.plan(), read.instrument().room()).stream()
+                .map(Reply::line)
+                .collect(Collectors.joining());
+        return new Reply(Reply.GOOD, read.path() + "\n", words + crowds + sameLabels(read.plan()));
     }
 
     /** "Harvest Festival" (st-tethwin, 2026-10-04). */

@@ -121,17 +121,20 @@ public final class Names {
                 ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD)).replaceAll("");
         StringBuilder typable = new StringBuilder(bare.length());
         for (int i = 0; i < bare.length(); i++) {
-            char c = bare.charAt(i);
-            typable.append(
-                    switch (c) {
-                        case '\u2018', '\u2019', '\u201A', '\u201B', '\u02BC', '\u2032' -> '\'';
-                        case '\u201C', '\u201D', '\u201E', '\u00AB', '\u00BB', '\u2033' -> '"';
-                        case '\u2010', '\u2011', '\u2012', '\u2013', '\u2014', '\u2212' -> '-';
-                        case '\u00A0', '\u202F' -> ' ';
-                        default -> c;
-                    });
+            typable.append(typable(bare.charAt(i)));
         }
         return typable.toString();
+    }
+
+    /** A sign as a keyboard has it: apostrophes, quotation marks, hyphens, blanks; any other as it is. */
+    public static char typable(char sign) {
+        return switch (sign) {
+            case '\u2018', '\u2019', '\u201A', '\u201B', '\u02BC', '\u2032' -> '\'';
+            case '\u201C', '\u201D', '\u201E', '\u00AB', '\u00BB', '\u2033' -> '"';
+            case '\u2010', '\u2011', '\u2012', '\u2013', '\u2014', '\u2212' -> '-';
+            case '\u00A0', '\u202F' -> ' ';
+            default -> sign;
+        };
     }
 
     private static boolean isAbbreviated(String typed, String word) {

@@ -163,15 +163,14 @@ public final class RoomWords {
             rest = named(rest, kind.getKey(), kind.getValue(), known);
         }
         boolean isVery = rest.contains("very");
-        for (String word : rest.strip().split("\\s+")) {
+        for (String word : rest.strip().split("\\s+", -1)) {
             Optional<Furnishing> furnished =
                     Optional.ofNullable(FURNISHINGS.get(word)).or(() -> Furnishing.of(word));
+            boolean isMute = word.isEmpty() || MUTE.contains(word);
             if (SIZES.containsKey(word)) {
                 double factor = SIZES.get(word);
                 known.factor = OptionalDouble.of(isVery ? factor * factor : factor);
-            } else if (MUTE.contains(word) || word.isEmpty()) {
-                continue;
-            } else {
+            } else if (!isMute) {
                 known.furnishing = furnished.orElseThrow(() -> new NotationException(
                         Quoted.text(part) + " describes no room. The kinds are " + kinds() + ". " + HOW_LARGE));
             }

@@ -11,6 +11,7 @@ import versewind.acoustics.NoiseDose.EuropeanValue;
 import versewind.organ.Instrument;
 import versewind.organ.Room;
 import versewind.plan.Mode;
+import versewind.plan.Plan;
 import versewind.plan.Verse;
 
 /** What is to be said with every list of levels: what they are, and what they may mean for the ears. */
@@ -44,6 +45,15 @@ public final class Caution {
                 ? Optional.of("A choir of " + verse.people().getAsInt() + " is more than the " + room.seats()
                         + " seats of the church.")
                 : Optional.empty();
+    }
+
+    /** Where more are expected, or sing in a choir, than there are seats. */
+    public static List<String> crowds(Plan plan, Room room) {
+        return Stream.concat(
+                        people(plan.heading().people(), room).stream(),
+                        plan.places().stream().flatMap(place -> choir(plan.verse(place), room).stream()))
+                .distinct()
+                .toList();
     }
 
     /** What is to be known of an organ before its levels are believed. */

@@ -47,6 +47,7 @@ public final class HeardFields {
         singing = table.add("singing", VerseFields.SINGING.kind(), "how strongly they sing")
                 .laid(Layout.BESIDE);
         heard = table.add(judgement, new ChoiceKind<>(List.of(HeardAs.values()), word), "how the organ is then")
+                .label("Balance")
                 .laid(Layout.BESIDE);
         played = new PlayedFields<>(table);
     }

@@ -91,7 +91,7 @@ public final class InstrumentFields {
 
     public static final Field<Coupler, String> PLAYED_FROM = COUPLER.add(
                     "keyboard", DIVISION_REF, "the division from whose keys it is played")
-            .label("Played");
+            .label("Played on");
 
     public static final Field<Coupler, Coupler.Kind> PITCH = COUPLER.add(
                     "kind", Kinds.choice(Coupler.Kind.values()), "its pitch")

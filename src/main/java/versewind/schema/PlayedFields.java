@@ -134,7 +134,8 @@ public final class PlayedFields<T> {
                             .orElse(IndexSet.EMPTY)
                             .label("Coupled"),
                     table.add("boxes", POSITIONS, "position of each division's swell box, open where left out")
-                            .orElse(List.of()),
+                            .orElse(List.of())
+                            .label("Swell box"),
                     table.add("tremulants", new Tremulants(), "the tremulants drawn")
                             .orElse(IndexSet.EMPTY));
         }

@@ -49,11 +49,11 @@ public final class ServiceFields {
                     Kinds.decimal(ServiceHeading.SHORTEST_MOVE_S, ServiceHeading.LONGEST_MOVE_S),
                     "seconds to change one stop, coupler or swell box")
             .orElse(ServiceHeading.USUAL_MOVE_S)
-            .label("Moving");
+            .label("Seconds");
 
     public static final Field<Plan, Player> PLAYER = HEAD.add(
                     "player", Kinds.choice(Player.values()), "how every verse is played")
-            .label("Played")
+            .label("Pedals")
             .orElse(Player.WITH_PEDALS);
 
     public static final Field<Plan, String> NOTES =

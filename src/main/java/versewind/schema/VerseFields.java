@@ -26,7 +26,6 @@ import versewind.plan.Sung;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
-import versewind.rules.Caution;
 import versewind.rules.Rule;
 import versewind.schema.Field.Layout;
 
@@ -161,16 +160,7 @@ public final class VerseFields {
                 locks(values),
                 values.get(SILENCED),
                 answer(values));
-        requireRoom(verse, values);
         return verse.withNote(note(verse.note(), values.names().takeGone()));
-    }
-
-    /** Refuses a choir that the church has no seats for, as it is typed; files with one open all the same. */
-    private static void requireRoom(Verse verse, Values values) throws Refused {
-        Optional<String> crowd = Caution.choir(verse, values.names().organ().room());
-        if (values.object().isTyped() && crowd.isPresent()) {
-            throw values.found(PEOPLE).bad(crowd.get().replaceFirst("\\.$", ""), "Enter fewer.");
-        }
     }
 
     /** A note that also names what is no longer on the organ, so that it is not lost. */

@@ -48,9 +48,9 @@ public final class Wording {
     }
 
     /** A key as it is printed: "E\u266d" for "E flat", "f\u266f minor" for "f sharp minor". */
-    static String key(String typed) {
-        return typed.replaceFirst("^([A-Ga-g])(?: ?flat|b)(?![a-z])", "$1\u266d")
-                .replaceFirst("^([A-Ga-g])(?: ?sharp|#)(?![a-z])", "$1\u266f");
+    public static String key(String typed) {
+        return typed.replaceFirst("^([A-Ga-g])(?:[ -]?flat|b)(?![a-z])", "$1\u266d")
+                .replaceFirst("^([A-Ga-g])(?:[ -]?sharp|#)(?![a-z])", "$1\u266f");
     }
 
     /** What hands and feet play, and where: "four parts on Great". */

@@ -1,9 +1,9 @@
 package versewind.store;
 
 import java.text.Normalizer;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import versewind.organ.Names;
 
 /** A title made into a file's name: "Évensong, 3rd of May" becomes "evensong-3rd-of-may". */
 final class Slug {
@@ -16,10 +16,8 @@ final class Slug {
 
     /** The name, if the title has any letter or digit that ASCII has. */
     static Optional<String> of(String title) {
-        String ascii = Normalizer.normalize(spelledOut(title), Normalizer.Form.NFKD)
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("\\p{M}+", "")
-                .replaceAll("['\u2019]", "")
+        String ascii = Names.plain(Normalizer.normalize(spelledOut(title), Normalizer.Form.NFKC))
+                .replace("'", "")
                 .replaceAll("[^a-z0-9]+", "-")
                 .replaceAll("^-|-$", "");
         String name = ascii.length() > LONGEST ? ascii.substring(0, LONGEST).replaceAll("-[^-]*$", "") : ascii;

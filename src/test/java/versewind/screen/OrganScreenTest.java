@@ -232,7 +232,7 @@ class OrganScreenTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2 x 2 x 2, pews, '', Size", "'', velvet, '', Furnished", "'', '', 3, Furnished", "'', bare, 90, Clap"})
+    @CsvSource({"2 x 2 x 2, pews, '', Size", "'', velvet, '', Furnished", "'', bare, 90, Clap"})
     void a_room_that_cannot_be_is_refused_with_its_field(String size, String furnishing, String clap, String field) {
         Desk desk = bench().press("G", "'chapel'", "<Enter>", "^U", "'" + size + "'", "<Tab>", "^U");
         desk.press("'" + furnishing + "'", "<Tab>", "'" + clap + "'", "<Enter>");

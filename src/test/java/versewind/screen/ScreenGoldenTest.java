@@ -254,7 +254,7 @@ class ScreenGoldenTest {
                         organs().answer(new LibraryEvent.PlanBegun(
                                         "st-tethwin", "St Tethwin", Player.MANUALS_ONLY, 100))
                                 .press("<Enter>"),
-                        "Played    manuals only",
+                        "Pedals    manuals only",
                         "A service needs a title."),
                 new Case(
                         "nothing-fits-80x24",

@@ -176,9 +176,9 @@ class SheetHtmlTest {
 
     @Test
     void a_flat_and_a_sharp_are_signs() {
-        assertThat(List.of("E flat", "Eb", "b flat minor", "F sharp", "d minor", "Ebony"))
+        assertThat(List.of("E flat", "E-flat", "Eb", "b flat minor", "F sharp", "d minor", "Ebony"))
                 .extracting(Wording::key)
-                .containsExactly("E\u266d", "E\u266d", "b\u266d minor", "F\u266f", "d minor", "Ebony");
+                .containsExactly("E\u266d", "E\u266d", "E\u266d", "b\u266d minor", "F\u266f", "d minor", "Ebony");
     }
 
     @Test

@@ -1,17 +1,17 @@
 package versewind.screen.desk;
 
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
 
 /**
  * Text in letters made of cells, five dots high, to be read from the bench in poor light. Small letters are written as
@@ -77,9 +77,7 @@ final class BigLetters {
     private static final Map<Integer, String[]> LETTERS = letters();
 
     private static final Map<Integer, String> WRITTEN_AS =
-            Map.of(0xC6, "AE", 0x152, "OE", 0xD8, "O", 0x141, "L", 0x110, "D", 0x2019, "'", 0x2013, "-");
-
-    private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
+            Map.of(0xC6, "AE", 0x152, "OE", 0xD8, "O", 0x141, "L", 0x110, "D");
 
     private final List<String[]> text;
 
@@ -98,9 +96,12 @@ final class BigLetters {
 
     /** A text in big letters; empty if there is nothing to show, or one of its letters has no form. */
     static Optional<BigLetters> of(String text) {
-        String capitals = ACCENTS.matcher(
-                        Normalizer.normalize(text.strip().toUpperCase(Locale.ROOT), Normalizer.Form.NFD))
-                .replaceAll("");
+        String capitals = text.strip()
+                .toUpperCase(Locale.ROOT)
+                .codePoints()
+                .mapToObj(Text::typewritten)
+                .collect(Collectors.joining())
+                .toUpperCase(Locale.ROOT);
         List<String[]> letters = new ArrayList<>();
         for (int point : capitals.codePoints().toArray()) {
             for (int letter : WRITTEN_AS

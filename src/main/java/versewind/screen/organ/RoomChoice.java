@@ -59,15 +59,18 @@ final class RoomChoice {
                                 "Size",
                                 church.usual().words(),
                                 "small, large, 250 seats, 20 m long, 22 x 9 x 8 or 72 x 30 x 26 ft"),
-                        FormBox.Field.of("Furnished", Church.Furnishing.PEWS.word(), "bare, pews or carpet"),
+                        FormBox.Field.of(
+                                "Furnished", Church.Furnishing.PEWS.word(), "bare, pews or carpet; blank for pews"),
                         FormBox.Field.of(
                                 "Clap", "", "a clap dies in how many seconds, empty church; blank for an estimate")),
                 (form, closed) -> taken.apply(closed, room(church, form)));
     }
 
     private static Room room(Church church, FormBox form) {
-        Church.Furnishing furnishing = Church.Furnishing.of(form.text(FURNISHING))
-                .orElseThrow(() -> new FormBox.Wrong(FURNISHING, "Furnished: enter bare, pews or carpet."));
+        Church.Furnishing furnishing = form.isBlank(FURNISHING)
+                ? Church.Furnishing.PEWS
+                : Church.Furnishing.of(form.text(FURNISHING))
+                        .orElseThrow(() -> new FormBox.Wrong(FURNISHING, "Furnished: enter bare, pews or carpet."));
         try {
             return church.room(RoomWords.size(church, form.text(SIZE)), furnishing, clap(form));
         } catch (NotationException wrong) {

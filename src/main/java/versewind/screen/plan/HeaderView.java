@@ -2,6 +2,7 @@ package versewind.screen.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import versewind.plan.Hymn;
 import versewind.plan.Player;
@@ -10,9 +11,11 @@ import versewind.screen.state.PlanEdit;
 import versewind.screen.state.State;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Mark;
+import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.ShortWords;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
+import versewind.sheet.Wording;
 
 /** The two rows at the top: the service, and the hymn where we are. */
 final class HeaderView {
@@ -57,19 +60,26 @@ final class HeaderView {
         String start = "Hymn " + (work.place().hymn() + 1) + " of "
                 + work.plan().hymns().size() + "  ";
         String title = (hymn.number() + " " + hymn.title()).strip();
-        for (List<String> more : List.of(
-                List.of(hymn.tune(), hymn.metre(), hymn.key()),
-                List.of(hymn.tune(), hymn.key()),
-                List.of(hymn.key()))) {
+        String key = key(state, hymn);
+        for (List<String> more :
+                List.of(List.of(hymn.tune(), hymn.metre(), key), List.of(hymn.tune(), key), List.of(key))) {
             String line = start + title + end(state, hymn, more);
             if (Text.columns(line) <= columns) {
                 return line;
             }
         }
-        String end = end(state, hymn, List.of(hymn.key()));
+        String end = end(state, hymn, List.of(key));
         int room = Math.max(0, columns - Text.columns(start) - Text.columns(end));
         return Text.fit(
                 start + Text.fit(title, room, Mark.CUT.in(state.marks())) + end, columns, Mark.CUT.in(state.marks()));
+    }
+
+    /** "E\u266d"; "E flat" where it is read aloud or there are no signs. */
+    private static String key(State state, Hymn hymn) {
+        String printed = Wording.key(hymn.key());
+        return state.marks() == Marks.UNICODE
+                ? printed
+                : printed.codePoints().mapToObj(Text::typewritten).collect(Collectors.joining());
     }
 
     private static String end(State state, Hymn hymn, List<String> more) {

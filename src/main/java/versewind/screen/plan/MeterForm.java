@@ -61,7 +61,9 @@ final class MeterForm {
                 List.of(
                         FormBox.Field.of("Level", "", "mean level in dB(A) meanwhile, such as 78.5; " + expected),
                         FormBox.Field.of(
-                                "Seat", Seat.NAVE.word(), "where the meter stands: nave, far, choir or console"),
+                                "Seat",
+                                Seat.NAVE.word(),
+                                "where the meter stands: nave, far, choir or console; blank for nave"),
                         FormBox.Field.of("People", Integer.toString(people), "in the room"),
                         FormBox.Field.of("Singers", singers, "number of them who sing; blank for none")),
                 (form, closed) -> taken(closed, work, reading(form, verse, closed))));
@@ -78,11 +80,13 @@ final class MeterForm {
     }
 
     private static MeterReading reading(FormBox form, Verse verse, State state) {
-        Seat seat = Stream.of(Seat.values())
-                .filter(each -> each.word().equalsIgnoreCase(form.text(SEAT)))
-                .findFirst()
-                .orElseThrow(
-                        () -> new FormBox.Wrong(SEAT, "Enter where the meter stands: nave, far, choir or console."));
+        Seat seat = form.isBlank(SEAT)
+                ? Seat.NAVE
+                : Stream.of(Seat.values())
+                        .filter(each -> each.word().equalsIgnoreCase(form.text(SEAT)))
+                        .findFirst()
+                        .orElseThrow(() ->
+                                new FormBox.Wrong(SEAT, "Enter where the meter stands: nave, far, choir or console."));
         int people = form.numberIfAny(PEOPLE, 0, Verse.MOST_PEOPLE).orElse(0);
         OptionalInt singers = form.numberIfAny(SINGERS, 2, Verse.MOST_PEOPLE);
         Optional<MeterReading.Sung> sung = singers.isPresent()

@@ -6,6 +6,7 @@ import versewind.organ.NotationException;
 import versewind.organ.Pressed;
 import versewind.plan.Verse;
 import versewind.plan.Verses;
+import versewind.rules.Caution;
 import versewind.schema.Field;
 import versewind.schema.OrganNames;
 import versewind.schema.VerseFields;
@@ -13,6 +14,7 @@ import versewind.screen.state.FormBox;
 import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.RowForm;
+import versewind.screen.state.State;
 
 /** The form of the current verse. */
 public final class VerseForm {
@@ -28,11 +30,13 @@ public final class VerseForm {
 
     static FormBox of(PlanEdit work, Verse verse, int at) {
         RowForm<Verse> row = new RowForm<>(VerseFields.TABLE, ASKED, verse, OrganNames.of(work.instrument()));
-        return FormBox.of(
-                        "Verse",
-                        row.fields(),
-                        (form, closed) -> PlanChanges.change(
-                                closed, work, labelled(onPiston(row.typed(form), verse, work.instrument()), work)))
+        return FormBox.of("Verse", row.fields(), (form, closed) -> {
+                    Verse typed = labelled(onPiston(row.typed(form), verse, work.instrument()), work);
+                    State after = PlanChanges.change(closed, work, typed);
+                    return Caution.choir(typed, work.instrument().room())
+                            .map(after::warns)
+                            .orElse(after);
+                })
                 .at(at);
     }
 

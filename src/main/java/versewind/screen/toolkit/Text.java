@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import versewind.organ.Names;
 
 /** Text from files and keyboards, made harmless and measured in columns. */
 public final class Text {
@@ -48,14 +49,14 @@ public final class Text {
 
     private static String typed(int point) {
         return switch (point) {
-            case 0x2018, 0x2019, 0x201A -> "'";
-            case 0x201C, 0x201D, 0x201E -> "\"";
-            case 0x2010, 0x2011, 0x2013, 0x2014, 0x2212 -> "-";
             case 0xB1 -> "+-";
             case FRACTION -> "/";
             case 0x266D -> " flat";
             case 0x266F -> " sharp";
-            default -> Character.toString(point);
+            default ->
+                Character.isBmpCodePoint(point)
+                        ? String.valueOf(Names.typable((char) point))
+                        : Character.toString(point);
         };
     }
 
