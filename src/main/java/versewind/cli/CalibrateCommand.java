@@ -126,7 +126,8 @@ final class CalibrateCommand {
         }
         save(organ.fittedTo(readings));
         return Reply.line(
-                "Written to " + open.path() + ". To undo it: versewind calibrate " + typed.operand() + " " + UNDO);
+                "Written to " + open.path() + ". To undo it: versewind calibrate "
+                + WrittenOver.word(typed.operand()) + " " + UNDO);
     }
 
     /** The name of the table of readings in sentences. */

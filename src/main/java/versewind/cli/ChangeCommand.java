@@ -20,11 +20,13 @@ import versewind.sheet.Wording;
 import versewind.sound.Estimate;
 import versewind.store.BadFile;
 import versewind.store.OpenPlan;
+import versewind.store.SaveOutcome;
 import versewind.store.WhenChanged;
 
 /** {@code versewind change PLAN --hymn N --verse V}: changes one verse, or records feedback on it. */
 final class ChangeCommand {
 
+    private static final int TRIES = 5;
     private static final String ADD = "--add";
     private static final String PUSH_IN = "--push-in";
     private static final String PISTON = "--piston";
@@ -64,6 +66,11 @@ final class ChangeCommand {
     }
 
     private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {
+        return run(typed, commands, TRIES);
+    }
+
+    /** What someone else saves meanwhile is read, and the change made there. */
+    private static Reply run(Typed typed, Commands commands, int tries) throws BadFile, NotationException {
         OpenPlan open = commands.plan(typed.operand());
         VerseOptions.refuseWhereUnsafe(open, "");
         VerseOptions options = new VerseOptions(typed, open.plan());
@@ -73,11 +80,18 @@ final class ChangeCommand {
         Verse after =
                 heard(typed, changed(typed, open, before), open.plan().heading().people());
         if (after.equals(before)) {
-            throw new UsageException("Nothing is to be changed. See versewind change --help.");
+            if (!typed.hasBesides(VerseOptions.HYMN, VerseOptions.VERSE, LibraryLocator.OPTION)) {
+                throw new UsageException("Nothing is to be changed. See versewind change --help.");
+            }
+            return new Reply(Reply.GOOD, "", Reply.line("Nothing was changed: " + before.label() + " is so already."));
         }
         OpenPlan changed = open.with(open.plan().withVerse(place, after));
+        SaveOutcome outcome = commands.library().savePlan(changed, WhenChanged.REFUSE);
+        if (outcome instanceof SaveOutcome.ChangedOnDisk && tries > 1) {
+            return run(typed, commands, tries - 1);
+        }
         Commands.requireSaved(
-                commands.library().savePlan(changed, WhenChanged.REFUSE),
+                outcome,
                 "The plan was not saved to " + open.path() + ": ",
                 "Someone else has just changed the plan. Nothing was written. Try again.");
         String drawn = new RegistrationText(open.instrument()).format(after.registration());
@@ -98,7 +112,10 @@ final class ChangeCommand {
         }
         Caution.choir(after, open.instrument().room()).ifPresent(sentence -> page.hanging(under, sentence));
         pistons(open.plan(), changed, place).forEach(sentence -> page.hanging(under, sentence));
-        return new Reply(Reply.GOOD, page.text(), WrittenOver.plan(open, commands));
+        return new Reply(
+                Reply.GOOD,
+                page.text(),
+                WrittenOver.feedback(open.plan(), changed.plan()) + WrittenOver.plan(open, commands));
     }
 
     /** What the change did to pistons: that of the verse, and of verses that it had the same piston for until now. */

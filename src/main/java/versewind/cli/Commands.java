@@ -106,6 +106,10 @@ public final class Commands {
     /** Refuses a word that is nearly a subcommand. */
     static void refuseIfNearSubcommand(String word) throws UsageException {
         Optional<String> near = Nearest.to(word, Subcommand.words());
+        if (near.isPresent() && near.get().equals(word)) {
+            throw new UsageException("Behind -- a word is the name of a plan, and there is no plan "
+                    + Quoted.text(word) + ". To give the command, leave out the --.");
+        }
         if (near.isPresent()) {
             throw new UsageException("There is no command " + Quoted.text(word) + ". Did you mean \"" + near.get()
                     + "\"? See versewind --help.");

@@ -169,6 +169,7 @@ final class ProposeCommand {
                 "Someone else has just changed the plan. Nothing was written. Try again.");
         return Reply.line(verses + (verses == 1 ? " verse" : " verses") + " written to " + open.path() + ".")
                 + offTheirPistons(written)
+                + WrittenOver.feedback(open.plan(), written)
                 + WrittenOver.restore(before, open.path())
                 + WrittenOver.openElsewhere(open, commands);
     }

@@ -71,7 +71,8 @@ final class ReadStopsCommand {
             hint = organ.printed().isPresent()
                     ? ""
                     : Reply.line("Say what its room is like: versewind room "
-                            + (out.get().endsWith(ENDING) ? path : out.get()) + " \"parish church, 180 seats\"");
+                            + WrittenOver.word(out.get().endsWith(ENDING) ? path.toString() : out.get())
+                            + " \"parish church, 180 seats\"");
         }
         boolean whole = organ.printed().filter(TradeList.Read::isPrinted).isPresent() && made.isPresent();
         String objections = organ.objections().stream().map(Reply::line).collect(Collectors.joining());

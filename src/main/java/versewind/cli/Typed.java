@@ -33,6 +33,12 @@ record Typed(ParseResult result) {
         return String.join(" ", result.matchedPositionalValue(0, List.<String>of()));
     }
 
+    /** True if any option was typed that is none of these. */
+    boolean hasBesides(String... options) {
+        return result.matchedOptions().stream()
+                .anyMatch(option -> !List.of(options).contains(option.longestName()));
+    }
+
     boolean has(String option) {
         return result.hasMatchedOption(option);
     }

@@ -20,8 +20,8 @@ import versewind.store.OpenPlan;
  */
 record VerseOptions(Typed typed, Plan plan) {
 
-    private static final String HYMN = "--hymn";
-    private static final String VERSE = "--verse";
+    static final String HYMN = "--hymn";
+    static final String VERSE = "--verse";
 
     /** A command with these options. */
     static Command addTo(Command command) {

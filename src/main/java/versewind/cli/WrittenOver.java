@@ -3,6 +3,7 @@ package versewind.cli;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
 import versewind.organ.NotationException;
+import versewind.plan.Plan;
 import versewind.store.BadFile;
 import versewind.store.Fingerprint;
 import versewind.store.OpenOrgan;
@@ -42,9 +43,23 @@ final class WrittenOver {
                 .collect(Collectors.joining());
     }
 
+    /** The feedback that belonged to what is no longer drawn, or sung. */
+    static String feedback(Plan before, Plan after) {
+        String lost = ReportFields.names(
+                before,
+                before.places().stream()
+                        .filter(place -> before.verse(place).answer().isPresent()
+                                && after.verse(place).answer().isEmpty()));
+        return lost.isEmpty() ? "" : Reply.line("The feedback went with what it was given for: " + lost + ".");
+    }
+
     /** A path as a word for a POSIX shell. */
     static String word(Path path) {
-        String name = path.toString();
+        return word(path.toString());
+    }
+
+    /** A name as a word for a POSIX shell. */
+    static String word(String name) {
         return name.matches("[A-Za-z0-9_./:~+,@%-]+") ? name : "'" + name.replace("'", "'\\''") + "'";
     }
 }

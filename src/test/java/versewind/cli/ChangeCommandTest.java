@@ -101,6 +101,26 @@ class ChangeCommandTest {
     }
 
     @Test
+    void what_is_so_already_is_no_mistake() throws BadFile {
+        change("--hymn", "208", "--verse", "V2", "--push-in", "Great: Mixture III");
+        Verse before = second();
+
+        Reply again = change("--hymn", "208", "--verse", "V2", "--push-in", "Great: Mixture III");
+
+        assertThat(again.status()).isEqualTo(Reply.GOOD);
+        assertThat(again.words()).isEqualTo("versewind: Nothing was changed: V2 is so already.\n");
+        assertThat(second()).isEqualTo(before);
+    }
+
+    @Test
+    void feedback_that_goes_with_its_stops_is_named() {
+        assertThat(change("--hymn", "208", "--verse", "V2", "--heard", "too strong").words())
+                .doesNotContain("feedback");
+        assertThat(change("--hymn", "208", "--verse", "V2", "--add", "Swell: oboe").words())
+                .contains("versewind: The feedback went with what it was given for: 208 V2.\n");
+    }
+
+    @Test
     void a_label_that_two_verses_have_is_refused_with_their_places() throws IOException {
         Path plan = folder.resolve("plans/odd.json");
         Files.writeString(plan, Files.readString(plan).replace("\"V3\"", "\"V2\""));
