@@ -125,8 +125,7 @@ final class CalibrateCommand {
             throw new UsageException("There are no new readings to write. Name a table of readings.");
         }
         save(organ.fittedTo(readings));
-        return Reply.line(
-                "Written to " + open.path() + ". To undo it: versewind calibrate "
+        return Reply.line("Written to " + open.path() + ". To undo it: versewind calibrate "
                 + WrittenOver.word(typed.operand()) + " " + UNDO);
     }
 

@@ -107,8 +107,8 @@ public final class Commands {
     static void refuseIfNearSubcommand(String word) throws UsageException {
         Optional<String> near = Nearest.to(word, Subcommand.words());
         if (near.isPresent() && near.get().equals(word)) {
-            throw new UsageException("Behind -- a word is the name of a plan, and there is no plan "
-                    + Quoted.text(word) + ". To give the command, leave out the --.");
+            throw new UsageException("Behind -- a word is the name of a plan, and there is no plan " + Quoted.text(word)
+                    + ". To give the command, leave out the --.");
         }
         if (near.isPresent()) {
             throw new UsageException("There is no command " + Quoted.text(word) + ". Did you mean \"" + near.get()

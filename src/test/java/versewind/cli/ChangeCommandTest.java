@@ -114,9 +114,11 @@ class ChangeCommandTest {
 
     @Test
     void feedback_that_goes_with_its_stops_is_named() {
-        assertThat(change("--hymn", "208", "--verse", "V2", "--heard", "too strong").words())
+        assertThat(change("--hymn", "208", "--verse", "V2", "--heard", "too strong")
+                        .words())
                 .doesNotContain("feedback");
-        assertThat(change("--hymn", "208", "--verse", "V2", "--add", "Swell: oboe").words())
+        assertThat(change("--hymn", "208", "--verse", "V2", "--add", "Swell: oboe")
+                        .words())
                 .contains("versewind: The feedback went with what it was given for: 208 V2.\n");
     }
 

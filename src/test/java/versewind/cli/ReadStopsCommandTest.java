@@ -197,8 +197,8 @@ class ReadStopsCommandTest {
         assertThat(typed("read-stops", LIST, "-o", "osyn", library).words())
                 .contains("Say what its room is like: versewind room osyn ");
         assertThat(typed("room", "osyn", "village church, 90 seats", library).results())
-                .startsWith("1008 m3, 90 seats, ");
-        assertThat(typed("room", "osyn", library).results()).startsWith("1008 m3, 90 seats, ");
+                .startsWith("840 m3, 90 seats, ");
+        assertThat(typed("room", "osyn", library).results()).startsWith("840 m3, 90 seats, ");
     }
 
     @Test
