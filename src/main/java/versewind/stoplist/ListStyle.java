@@ -23,7 +23,7 @@ import java.util.stream.Stream;
 record ListStyle(String language, boolean numbered, boolean pitched, boolean halves, boolean headed) {
 
     private static final TokenForm LEADING = TokenForm.of("#3 _word|roman");
-    private static final TokenForm LETTER_ASIDE = TokenForm.of("open letter close");
+    private static final TokenForm LETTER_ASIDE = TokenForm.of("open letter close", "number letter");
     private static final TokenForm LEGEND = TokenForm.of("open letter close [=:-]? word", "letter [=:] word");
     private static final Set<String> UNISONS = Set.of("16", "8", "4", "2");
     private static final Pattern NOT_IN_NAMES = Pattern.compile("[\\d|\t,;]+|\\s{2,}");
@@ -59,7 +59,7 @@ record ListStyle(String language, boolean numbered, boolean pitched, boolean hal
         boolean legend = false;
         for (Line line : lines.stream().map(Line::new).toList()) {
             for (int i = 0; i < line.size(); i++) {
-                if (LETTER_ASIDE.at(line, i) > 0) {
+                if (LETTER_ASIDE.at(line, i) > 0 && !line.is(i + 1, "ranks") && !line.is(i + 1, "feet")) {
                     letters.add(line.at(i + 1).plain());
                 }
             }

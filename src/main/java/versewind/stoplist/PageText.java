@@ -27,7 +27,8 @@ final class PageText {
     private static final int LONGEST_NAME = 12;
     private static final int LONGEST_LINK = 300;
     private static final String CELL = " | ";
-    private static final Pattern CHAPTER = Pattern.compile("^\\s*(\\d{1,2}(?:\\.\\d{1,2}){2,4})\\.?\\s+(?=\\p{L})");
+    private static final Pattern CHAPTER =
+            Pattern.compile("^\\s*(\\d{1,2}(?:\\.\\d{1,2}){2,4}\\.?\\s+(?=\\p{L})|[ivx]{1,5}[.)]?\\s+(?=\\p{Lu}))");
     /** Marks of an answered letter. */
     private static final Pattern QUOTED = Pattern.compile("^(?:> ?)+");
 
@@ -125,7 +126,7 @@ final class PageText {
         begun = number;
     }
 
-    /** Without the number of a chapter, "3.2.1 Hauptwerk"; scale numbers of a mixture stay. */
+    /** Without the number of a chapter, "3.2.1 Hauptwerk", or "iv Swell to Great"; scale numbers of a mixture stay. */
     private static String unnumbered(String plain) {
         Matcher chapter = CHAPTER.matcher(plain);
         return chapter.find() && RankCount.scale(new Line(chapter.group(1)), 0) == 0

@@ -89,10 +89,7 @@ final class Segments {
             int last = joined.size() - 1;
             if (last >= 0 && goesOn(joined.get(last), piece, style)) {
                 Line line = new Line(piece);
-                int figures = IntStream.range(0, line.size())
-                        .filter(i -> figures(line, i) > 0)
-                        .findFirst()
-                        .orElse(line.size());
+                int figures = beforeFigures(line);
                 String words = figures == 0 ? ", " : " (" + line.part(0, figures) + ") ";
                 joined.set(last, joined.get(last) + words + line.part(figures, line.size()));
             } else {
@@ -102,11 +99,24 @@ final class Segments {
         return joined;
     }
 
+    private static int beforeFigures(Line line) {
+        return IntStream.range(0, line.size())
+                .filter(i -> figures(line, i) > 0)
+                .findFirst()
+                .orElse(line.size());
+    }
+
     private static boolean goesOn(String before, String piece, ListStyle style) {
         List<String> words = Spelling.words(piece);
-        if ((StopLine.isHalf(piece) && piece.length() > 2)
-                || WordList.of("made of").isAll(words)) {
-            return isNamed(before, style);
+        Line line = new Line(piece);
+        List<String> unfigured = Spelling.words(line.part(0, beforeFigures(line)));
+        boolean isMadeOf = WordList.of("made of").isAll(words)
+                || WordList.of("before pitch").isAll(unfigured)
+                || (WordList.of("made of").isAll(unfigured)
+                        && Character.isLowerCase(piece.charAt(0))
+                        && !hasFigures(new Line(new Line(before).outside())));
+        if ((StopLine.isHalf(piece) && piece.length() > 2) || isMadeOf) {
+            return isNamed(before.split(", ", 2)[0], style);
         }
         boolean remark = Character.isLowerCase(piece.charAt(0)) || hasFigures(new Line("x " + piece));
         return remark

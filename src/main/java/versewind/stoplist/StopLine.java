@@ -133,7 +133,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                 if (trimmed.isEmpty()) {
                     continue;
                 }
-                if (isHalf(trimmed) && !name.isEmpty()) {
+                if (isHalf(trimmed) && !name.isEmpty() && (trimmed.length() > 1 || style.halves())) {
                     name = name + " " + trimmed;
                 } else if (name.isEmpty() && trimmed.chars().anyMatch(Character::isLetter)) {
                     int last = trimmed.lastIndexOf(' ');

@@ -47,7 +47,21 @@ final class Typography {
     private static final Pattern FOOT_WITHIN =
             Pattern.compile("(?<!\\d)(\\d{1,2})['\"]\\s?(\\d)\\s?/\\s?(\\d{1,2})(?!\\d)'?");
 
+    /** A nought among letters, and a capital I in the place of a small L. */
+    private static final Pattern NOUGHT = Pattern.compile("(?<=\\p{L})0(?=\\p{L})|(?<![\\p{L}\\d])0(?=\\p{L}{2})");
+
+    private static final Pattern TALL_I = Pattern.compile("(?<=\\p{Ll})I(?=\\p{Ll})|(?<=\\b[BCFGP])I(?=[aeiou])");
+
     private Typography() {}
+
+    /** Letters that a scan took for others. */
+    private static String rescanned(String text) {
+        String letters = NOUGHT.matcher(text).replaceAll(nought -> {
+            boolean isSmall = nought.start() > 0 && Character.isLowerCase(text.charAt(nought.start() - 1));
+            return isSmall ? "o" : "O";
+        });
+        return TALL_I.matcher(letters).replaceAll("l");
+    }
 
     /** The sign of an entity such as "&prime;", "&#8242;" or "&eacute;"; the whole as it stands where it is unknown. */
     private static String sign(MatchResult entity) {
@@ -78,7 +92,7 @@ final class Typography {
         text = LEADERS.matcher(text)
                 .replaceAll(leader -> " ".repeat(leader.group().length()));
         text = FOOT_WITHIN.matcher(text).replaceAll("$1 $2/$3'");
-        text = GLUED.matcher(text).replaceAll(" ");
+        text = GLUED.matcher(rescanned(text)).replaceAll(" ");
         return text.stripTrailing();
     }
 }
