@@ -6,7 +6,10 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
+import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
@@ -29,12 +32,19 @@ final class SafeFile {
     private static final String ENDING = ".saving";
     private static final AtomicLong COUNTER = new AtomicLong();
 
-    /** One save at a time, so that a temporary file of this program is always a leftover. */
+    /** A file that another process has just written is not taken for a leftover: it may live on another computer. */
+    private static final Duration LONGEST_SAVING = Duration.ofMinutes(10);
+
+    /** One save at a time, so that a temporary file of this process is always a leftover. */
     private static final Object TURN = new Object();
 
     /** Apart, so that reading a plan does not wait for it. */
     private static final class Temporary {
-        static final Pattern NAME = Pattern.compile("\\..+\\.(\\d{1,18})-\\d+" + Pattern.quote(ENDING));
+        /** Tells this process from one of the same number on another computer that shares the folder. */
+        static final String US = ProcessHandle.current().pid() + "-"
+                + Integer.toHexString(ThreadLocalRandom.current().nextInt());
+
+        static final Pattern NAME = Pattern.compile("\\..+\\.((\\d{1,18})-[0-9a-f]+)(-\\d+)?" + Pattern.quote(ENDING));
     }
 
     /** What Linux and others say of folders that can never be forced: EINVAL, ENOTSUP, EISDIR, EACCES. */
@@ -180,7 +190,7 @@ final class SafeFile {
     /** Takes away what a program that was stopped in the middle of saving has left behind. */
     private void clean(Path target) throws IOException {
         for (Path each : disk.list(target.getParent())) {
-            if (isLeftover(target, each.getFileName().toString())) {
+            if (isLeftover(target, each)) {
                 disk.delete(each);
             }
         }
@@ -191,17 +201,25 @@ final class SafeFile {
     }
 
     private static String temporaryName(Path target) {
-        return prefix(target) + ProcessHandle.current().pid() + "-" + COUNTER.incrementAndGet() + ENDING;
+        return prefix(target) + Temporary.US + "-" + COUNTER.incrementAndGet() + ENDING;
     }
 
-    private static boolean isLeftover(Path target, String name) {
+    private boolean isLeftover(Path target, Path file) {
+        String name = file.getFileName().toString();
         Matcher matcher = Temporary.NAME.matcher(name);
         if (!matcher.matches() || !name.startsWith(prefix(target))) {
             return false;
         }
-        long writer = Long.parseLong(matcher.group(1));
-        return writer == ProcessHandle.current().pid()
-                || ProcessHandle.of(writer).isEmpty();
+        return matcher.group(1).equals(Temporary.US)
+                || (ProcessHandle.of(Long.parseLong(matcher.group(2))).isEmpty() && isOld(file));
+    }
+
+    private boolean isOld(Path file) {
+        try {
+            return disk.modified(file).isBefore(Instant.now().minus(LONGEST_SAVING));
+        } catch (IOException gone) {
+            return false;
+        }
     }
 
     /** The trouble as a sentence. */

@@ -2,10 +2,15 @@ package versewind.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class SafeFileTest {
     private static final Path FOLDER = Path.of("/desk/plans").toAbsolutePath();
@@ -135,14 +140,30 @@ class SafeFileTest {
     @Test
     void a_temporary_file_that_another_program_is_still_writing_is_left_to_it() {
         long alive = ProcessHandle.current().parent().orElseThrow().pid();
-        Path ofTheLiving = FOLDER.resolve(".lent.json." + alive + "-1.saving");
-        Path ofTheDead = FOLDER.resolve(".lent.json.999999999-1.saving");
-        Path ofAnotherPlan = FOLDER.resolve(".lent2.json.999999999-1.saving");
+        Path ofTheLiving = FOLDER.resolve(".lent.json." + alive + "-0123abcd-1.saving");
+        Path ofTheDead = FOLDER.resolve(".lent.json.999999999-0123abcd-1.saving");
+        Path ofAnotherPlan = FOLDER.resolve(".lent2.json.999999999-0123abcd-1.saving");
         PowerCutDisk disk = PowerCutDisk.working(Map.of(ofTheLiving, NEW, ofTheDead, NEW, ofAnotherPlan, NEW));
 
         save(disk, NEW);
 
         assertThat(disk.seen()).containsOnlyKeys(FILE, ofTheLiving, ofAnotherPlan);
+    }
+
+    @Test
+    void a_temporary_file_of_another_computer_is_left_to_it_even_if_its_process_has_our_number(@TempDir Path plans)
+            throws IOException {
+        List<Path> others = new ArrayList<>();
+        for (long process : new long[] {ProcessHandle.current().pid(), 999_999_999}) {
+            for (String random : List.of("-0123abcd-1", "-1")) {
+                others.add(Files.createFile(plans.resolve(".lent.json." + process + random + ".saving")));
+            }
+        }
+
+        new SafeFile(new SystemDisk(), plans)
+                .save(plans.resolve("lent.json"), NEW, now -> true, SafeFile.Durability.FORCED);
+
+        assertThat(others).allMatch(Files::exists);
     }
 
     @Test
