@@ -29,6 +29,9 @@ final class Versions {
     /** The versions of a plan, the latest first. */
     List<Version> of(Path plan) {
         try {
+            if (!isOurs(plan)) {
+                return List.of();
+            }
             return disk.list(folder(plan)).stream()
                     .flatMap(Versions::version)
                     .sorted(Comparator.comparing(Version::saved).reversed())
@@ -40,6 +43,14 @@ final class Versions {
 
     private static Path folder(Path plan) {
         return plan.resolveSibling(FOLDER).resolve(JsonFolder.stem(plan));
+    }
+
+    /** False where a link leads to versions that lie elsewhere than beside their plan; true where none are yet. */
+    private boolean isOurs(Path plan) {
+        Path beside = plan.toAbsolutePath().getParent();
+        return Stream.of(folder(plan).getParent(), folder(plan))
+                .filter(disk::exists)
+                .allMatch(folder -> disk.isInside(folder.resolve("any"), beside));
     }
 
     private static Stream<Version> version(Path file) {
@@ -66,12 +77,12 @@ final class Versions {
             if (!before.isEmpty() && isSame(before.get(0), now)) {
                 return Optional.empty();
             }
+            if (!isOurs(plan)) {
+                return Optional.of("The folder " + FOLDER + " is a link that leads elsewhere.");
+            }
             disk.makeFolder(folder(plan));
             String name = disk.modified(plan).toString().replace(":", "-") + ".json";
             Path file = folder(plan).resolve(name);
-            if (!disk.isInside(file, plan.toAbsolutePath().getParent())) {
-                return Optional.of("The folder " + FOLDER + " is a link that leads elsewhere.");
-            }
             SaveOutcome outcome = safe.save(file, now, any -> true, SafeFile.Durability.FORCED, plan);
             if (outcome instanceof SaveOutcome.NotSaved failed) {
                 return Optional.of(failed.why());
@@ -102,7 +113,7 @@ final class Versions {
 
     /** Has the versions follow a plan that gets another name. */
     void move(Path from, Path to) throws IOException {
-        if (disk.exists(folder(from)) && !disk.exists(folder(to))) {
+        if (disk.exists(folder(from)) && !disk.exists(folder(to)) && isOurs(from) && isOurs(to)) {
             disk.makeFolder(folder(to).getParent());
             disk.move(folder(from), folder(to));
         }

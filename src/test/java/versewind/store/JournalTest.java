@@ -384,6 +384,24 @@ class JournalTest {
     }
 
     @Test
+    void versions_that_a_link_leads_to_are_neither_made_nor_read_nor_moved() throws Exception {
+        Path elsewhere = Files.createDirectory(folder.resolve("elsewhere"));
+        Path letter = Files.writeString(Files.createDirectory(elsewhere.resolve("lent"))
+                .resolve("2026-10-04T09-30-00Z.json"), "a letter");
+        Files.createSymbolicLink(folder.resolve("plans/.versions"), elsewhere);
+        OpenPlan open = library.openPlan("lent");
+
+        assertThat(library.savePlan(open.with(open.plan().withPeople(12)), WhenChanged.REFUSE))
+                .isInstanceOf(SaveOutcome.Saved.class);
+        assertThat(library.versions("lent")).isEmpty();
+        library.bin().put("lent");
+
+        assertThat(letter).hasContent("a letter");
+        assertThat(elsewhere.resolve("lent").toFile().list()).hasSize(1);
+        assertThat(elsewhere.toFile().list()).containsExactly("lent");
+    }
+
+    @Test
     void in_a_shared_folder_nothing_is_written_through_a_link_or_read_from_a_pipe() throws Exception {
         Path secret = Files.writeString(folder.resolve("secret"), "a letter");
         OpenPlan open = library.openPlan("lent");
