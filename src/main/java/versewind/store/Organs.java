@@ -1,5 +1,6 @@
 package versewind.store;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -66,6 +67,7 @@ final class Organs {
         String id = plan.plan().instrument();
         for (JsonFolder each : shelvesFor(plan.path())) {
             if (disk.exists(each.path(id))) {
+                requireInside(each.path(id));
                 return open(each.path(id));
             }
         }
@@ -87,6 +89,7 @@ final class Organs {
         List<JsonFolder> shelves = shelvesFor(plan);
         for (JsonFolder each : shelves) {
             if (disk.exists(each.path(id))) {
+                requireInside(each.path(id));
                 return known(each.path(id));
             }
         }
@@ -100,6 +103,22 @@ final class Organs {
                 "the instrument " + Quoted.text(id) + " is missing: there is no "
                         + places.stream().map(Path::toString).collect(Collectors.joining(" and no ")),
                 Nearest.sentence(id, ids, "The instruments are"));
+    }
+
+    /** A plan that somebody hands on cannot have a file read that lies elsewhere than among the organs. */
+    private void requireInside(Path file) throws BadFile {
+        Path here = file.toAbsolutePath();
+        try {
+            Path target = disk.follow(here);
+            if (!target.equals(here) && !disk.isInside(target, here.getParent())) {
+                throw BadFile.whole(
+                        file,
+                        "this link leads out of the folder, to " + Quoted.plain(target.toString()),
+                        "Put the file itself here.");
+            }
+        } catch (IOException trouble) {
+            throw BadFile.whole(file, "the link could not be followed", SafeFile.sentence(trouble));
+        }
     }
 
     private List<JsonFolder> shelvesFor(Path plan) {

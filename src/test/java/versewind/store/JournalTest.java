@@ -386,8 +386,8 @@ class JournalTest {
     @Test
     void versions_that_a_link_leads_to_are_neither_made_nor_read_nor_moved() throws Exception {
         Path elsewhere = Files.createDirectory(folder.resolve("elsewhere"));
-        Path letter = Files.writeString(Files.createDirectory(elsewhere.resolve("lent"))
-                .resolve("2026-10-04T09-30-00Z.json"), "a letter");
+        Path letter = Files.writeString(
+                Files.createDirectory(elsewhere.resolve("lent")).resolve("2026-10-04T09-30-00Z.json"), "a letter");
         Files.createSymbolicLink(folder.resolve("plans/.versions"), elsewhere);
         OpenPlan open = library.openPlan("lent");
 

@@ -202,6 +202,25 @@ class LibraryTest {
     }
 
     @Test
+    void an_instrument_that_a_link_leads_to_is_read_only_within_the_folder_of_instruments() throws Exception {
+        Path organ = folder.resolve("instruments/nether-wick.json");
+        Path inside = Files.move(organ, folder.resolve("instruments/renamed.json"));
+        Files.createSymbolicLink(organ, inside.getFileName());
+        assertThat(library.openPlan("lent").instrument().name()).isNotNull();
+        Files.delete(organ);
+        Path outside = Files.move(inside, folder.resolve("letter.json"));
+        Files.createSymbolicLink(organ, outside);
+
+        assertThatThrownBy(() -> library.openPlan("lent"))
+                .isInstanceOf(BadFile.class)
+                .hasMessage(
+                        organ + ": this link leads out of the folder, to " + outside + ". Put the file itself here.");
+        Files.delete(organ);
+        Files.createSymbolicLink(organ, organ);
+        assertThatThrownBy(() -> library.openPlan("lent")).isInstanceOf(BadFile.class);
+    }
+
+    @Test
     void a_mistake_in_the_instrument_of_a_plan_is_told_in_the_instruments_file() throws IOException {
         Path file = instruments.resolve("nether-wick.json");
         Files.writeString(file, SmallOrgan.with(SmallOrgan.FILE, "\"seats\": 160", "\"seats\": true"));
