@@ -300,7 +300,19 @@ public final class Console implements Display {
             }
             if (line.outlivesLauncher()) {
                 inbox.hangUp();
+                endUnlessClosed();
             }
+        }
+    }
+
+    /** Ends a program that cannot end, since the terminal takes no more output or it is busy. */
+    private void endUnlessClosed() {
+        try {
+            if (!closed.await(LAST_WORK_S, TimeUnit.SECONDS)) {
+                Signals.raise("TERM");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 
@@ -324,6 +336,7 @@ public final class Console implements Display {
                 // A terminal that takes no more output keeps the program from painting, and so from ending. The edits
                 // are in the journal already.
                 if (leaving.isAlive()) {
+                    line.restoreModes();
                     return;
                 }
                 closed.await(LAST_WORK_S, TimeUnit.SECONDS);

@@ -28,4 +28,15 @@ final class Signals {
             return;
         }
     }
+
+    /** Has a signal arrive at this program. */
+    static void raise(String name) {
+        try {
+            Class<?> signal = Class.forName("sun.misc.Signal");
+            signal.getMethod("raise", signal)
+                    .invoke(null, signal.getConstructor(String.class).newInstance(name));
+        } catch (ReflectiveOperationException | IllegalArgumentException unknownHere) {
+            return;
+        }
+    }
 }

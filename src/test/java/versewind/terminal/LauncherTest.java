@@ -21,6 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The launcher where no terminal is, with Javas that only tell how they were called. */
@@ -76,6 +77,24 @@ class LauncherTest {
         assertThat(run(javaOf("21"), "propose", "x").out())
                 .doesNotContain("versewind.watched")
                 .doesNotContain("versewind.columns");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"C, C.UTF-8, true", "xx_YY, C.UTF-8, true", "xx_YY.UTF-8, C.UTF-8, false", "C.UTF-8, C.UTF-8, false"})
+    void under_a_locale_that_is_not_installed_files_of_any_name_are_found(
+            String given, String passedOn, boolean isAscii) throws Exception {
+        assumeTrue(Files.isExecutable(Path.of("/usr/bin/locale")), "only glibc can say which locales it has");
+        String out = run(Map.of("JAVA_HOME", javaOf("17").toString(), "LC_ALL", given), installed.link(), "assess")
+                .out();
+        assertThat(out).startsWith("LC_ALL=" + passedOn + "\n");
+        assertThat(out.contains("\n-Dversewind.charset=US-ASCII\n")).isEqualTo(isAscii);
+    }
+
+    @Test
+    void where_there_is_no_home_folder_java_writes_no_report_into_a_folder_that_others_share() throws Exception {
+        Map<String, String> environment =
+                Map.of("JAVA_HOME", javaOf("17").toString(), "HOME", "/dev/null", "XDG_STATE_HOME", "");
+        assertThat(run(environment, installed.link(), "assess").out()).contains("\n-XX:ErrorFile=/dev/null\n");
     }
 
     @Test
@@ -260,6 +279,7 @@ class LauncherTest {
         Path java = Files.createDirectories(home.resolve("bin")).resolve("java");
         Files.writeString(java, """
             #!/bin/sh
+            printf 'LC_ALL=%s\\n' "$LC_ALL"
             [ "$1" = -version ] && echo 'openjdk version "17.0.1" 2021-10-19' >&2
             for word; do
               case $word in -XX:ArchiveClassesAtExit=*) echo archive >"${word#*=}" ;; esac

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -16,6 +17,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The whole way: a shell, the launcher, Java, a terminal. */
 @Tag("slow")
@@ -202,6 +205,39 @@ class TerminalTest {
         assertThat(pane.state("alternate_on")).isEqualTo("0");
         pane.command("stty -a | grep -o '[^ ]*icanon' | sed 's/^/has /'");
         pane.await("has icanon");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"TERM", "HUP", "KILL"})
+    void on_a_terminal_that_takes_no_more_output_the_program_ends_all_the_same(String signal) throws Exception {
+        Path script = Path.of("/usr/bin/script");
+        assumeTrue(Files.isExecutable(script), "needs script, which plays a terminal that is not read");
+        ProcessBuilder builder = new ProcessBuilder(
+                script.toString(), "-qfc", "stty rows 24 cols 80; '" + installed.link() + "'; true", "/dev/null");
+        builder.environment().putAll(Map.of("TERM", "xterm", "LC_ALL", "C.UTF-8"));
+        Process terminal = builder.start();
+        try {
+            assertThat(terminal.getInputStream().readNBytes(200)).hasSize(200);
+            terminal.getOutputStream().write("abcdefghijklmno".repeat(200).getBytes(StandardCharsets.UTF_8));
+            terminal.getOutputStream().flush();
+            ProcessHandle java = installed.processes("java").findAny().orElseThrow();
+            long idle = -1;
+            for (long used = used(java); used > idle; used = used(java)) {
+                idle = used;
+                Thread.sleep(300);
+            }
+
+            signal(signal, launcher());
+
+            awaitEnd(java);
+            assertThat(terminal.isAlive()).isTrue();
+        } finally {
+            terminal.destroyForcibly();
+        }
+    }
+
+    private static long used(ProcessHandle process) {
+        return process.info().totalCpuDuration().orElseThrow().toMillis();
     }
 
     @Test
