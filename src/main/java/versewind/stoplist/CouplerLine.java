@@ -28,6 +28,9 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         ELSEWHERE
     }
 
+    /** "Manual-Coppel" is one word, as "Manualkoppel" is. */
+    private static final Pattern IN_TWO = Pattern.compile("(?i)\\b(manual|pedal)[- ][ck](?=opp?el)");
+
     private static final Pattern LEADING_QUOTES = Pattern.compile("^[\\s\"']+");
     private static final TokenForm NUMBERED = TokenForm.of("#3|letter [.]|close", "#3|[*\u2022-]");
     private static final TokenForm NUMERAL = TokenForm.of("roman [.]|close?");
@@ -40,7 +43,7 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
     /** Reads the couplers of a line; none where it is no line of couplers. */
     static CouplerLine read(String line, Where where, Set<Coupler.Kind> hint, String language) {
         Reader reader = new Reader(where, hint, language);
-        reader.line(line);
+        reader.line(IN_TWO.matcher(line).replaceAll("$1k"));
         return new CouplerLine(List.copyOf(reader.couplers), List.copyOf(reader.rest));
     }
 

@@ -145,6 +145,7 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
                 || core.contains("/")
                 || core.indexOf('>') > 0
                 || PAIR.is(new Line(core))
+                || WordList.of("in box with").at(words, 0) > 0
                 || Pitches.isMarked(withoutCounts(text))
                 || (words.size() == 1
                         && isTooShort(words.get(0))

@@ -77,9 +77,17 @@ final class Segments {
     /** The texts of the stops of a line, in their order. */
     static List<String> ofStops(String text, ListStyle style) {
         return joined(split(text, Segments::isSeparator), style).stream()
+                .map(each -> withoutAnd(each, style))
                 .flatMap(each -> signed(each, style))
                 .flatMap(each -> runOn(each, style).stream())
                 .toList();
+    }
+
+    /** "and Oboe 8": the last of a sentence. */
+    private static String withoutAnd(String piece, ListStyle style) {
+        Line line = new Line(piece);
+        String rest = line.is(0, "and") ? line.part(1, line.size()) : "";
+        return isNamed(rest, style) ? rest : piece;
     }
 
     /** "Open diapason, metal, 8 feet": what is no stop and gives the one before its pitch belongs to it. */
