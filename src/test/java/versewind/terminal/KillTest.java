@@ -1,6 +1,7 @@
 package versewind.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -40,14 +41,16 @@ import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 /**
- * The real program is killed at random moments while keys are typed at random, and its journal is read: of every edit
- * whose effect had reached the screen, none is lost. {@code -Dkill.count=500} kills it so often.
+ * The real program in a terminal is killed or hung up at random moments while keys are typed at random, or the terminal
+ * is closed, and its journal is read: of every edit whose effect had reached the screen, none is lost.
+ * {@code -Dkill.count=500} does so 500 times.
  */
 @Tag("slow")
 class KillTest {
 
     private static final int COUNT = Integer.getInteger("kill.count", 25);
     private static final String KEYS = " 0123456+-npnphkdiuuUcOs";
+    private static final Path SCRIPT = Path.of("/usr/bin/script");
     private static final int TYPED = 40;
     private static final long MOMENT_NS = 300_000;
     private static final LocalDate TODAY = LocalDate.of(2026, 9, 28);
@@ -118,8 +121,10 @@ class KillTest {
         return library;
     }
 
+    /** Starts the program in a terminal, which it leads as a login shell does. */
     private static Process start(Path library) throws IOException {
-        ProcessBuilder builder = new ProcessBuilder(
+        String program = String.join(
+                "' '",
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
@@ -132,16 +137,18 @@ class KillTest {
                 "--library",
                 library.toString(),
                 "ash-wednesday");
-        builder.environment().put("TERM", "xterm");
-        return builder.redirectError(ProcessBuilder.Redirect.DISCARD).start();
+        ProcessBuilder builder = new ProcessBuilder(
+                SCRIPT.toString(), "-qfc", "stty raw -echo; exec '" + program + "' 2>/dev/null", "/dev/null");
+        builder.environment().putAll(Map.of("TERM", "xterm", "SHELL", "/bin/sh"));
+        return builder.start();
     }
 
-    /** Types the keys, one at a time or all at once, and kills the program when it has shown so many bytes. */
-    private static byte[] shown(Process program, String keys, Random random) throws Exception {
+    /** Types the keys, one at a time or all at once, and kills program or terminal when so many bytes are shown. */
+    private static byte[] shown(Process terminal, String keys, Random random) throws Exception {
         boolean isPasted = random.nextBoolean();
         int enough = 3000 + random.nextInt(isPasted ? 1500 : 6000);
-        OutputStream in = program.getOutputStream();
-        InputStream out = program.getInputStream();
+        OutputStream in = terminal.getOutputStream();
+        InputStream out = terminal.getInputStream();
         byte[] seen = out.readNBytes(2000);
         int typed = 0;
         long start = System.nanoTime();
@@ -155,13 +162,16 @@ class KillTest {
             seen = joined(seen, out.readNBytes(out.available()));
             LockSupport.parkNanos(MOMENT_NS);
         }
-        switch (random.nextInt(3)) {
-            case 0 -> in.close();
-            case 1 -> program.toHandle().destroy();
-            default -> program.toHandle().destroyForcibly();
+        ProcessHandle program = terminal.children().findFirst().orElseThrow();
+        switch (random.nextInt(4)) {
+            case 0 -> terminal.toHandle().destroyForcibly();
+            case 1 -> program.destroy();
+            case 2 -> new ProcessBuilder("kill", "-s", "HUP", Long.toString(program.pid())).start();
+            default -> program.destroyForcibly();
         }
         seen = joined(seen, out.readAllBytes());
-        assertThat(program.waitFor(20, TimeUnit.SECONDS)).isTrue();
+        assertThat(terminal.waitFor(20, TimeUnit.SECONDS)).isTrue();
+        program.onExit().get(20, TimeUnit.SECONDS);
         return seen;
     }
 
@@ -193,6 +203,7 @@ class KillTest {
 
     @Test
     void of_every_edit_whose_effect_had_reached_the_screen_none_is_lost() throws Exception {
+        assumeTrue(Files.isExecutable(SCRIPT), "needs script, which plays a terminal");
         int known = 0;
         for (int seed = 0; seed < COUNT; seed++) {
             Random random = new Random(seed);
