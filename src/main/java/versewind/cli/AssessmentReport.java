@@ -250,7 +250,12 @@ record AssessmentReport(
                 .map(place -> name(page, place) + " "
                         + assessment.at(place).estimate().balance().estimated().word())
                 .collect(Collectors.joining(", "));
-        return places.size() + (places.size() == 1 ? " verse needs" : " verses need") + " attention: " + those + ".";
+        List<Finding> besides = findings.stream()
+                .filter(Finding::isStandingCaution)
+                .filter(caution -> !places.contains(caution.place()))
+                .toList();
+        return places.size() + (places.size() == 1 ? " verse needs" : " verses need") + " attention: " + those + "."
+                + (besides.isEmpty() ? "" : " Other cautions: " + named(page, besides) + ".");
     }
 
     private String cautions(Page page) {
@@ -259,12 +264,15 @@ record AssessmentReport(
         if (cautions.isEmpty()) {
             return "No verse needs attention.";
         }
-        String those = cautions.stream()
+        return "No verse needs attention, but there " + (cautions.size() == 1 ? "is " : "are ") + cautions.size()
+                + (cautions.size() == 1 ? " caution: " : " cautions: ") + named(page, cautions) + ".";
+    }
+
+    private String named(Page page, List<Finding> cautions) {
+        return cautions.stream()
                 .map(caution ->
                         name(page, caution.place()) + " " + caution.rule().word())
                 .collect(Collectors.joining(", "));
-        return "No verse needs attention, but there " + (cautions.size() == 1 ? "is " : "are ") + cautions.size()
-                + (cautions.size() == 1 ? " caution: " : " cautions: ") + those + ".";
     }
 
     private String name(Page page, VersePlace place) {

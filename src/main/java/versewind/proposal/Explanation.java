@@ -8,6 +8,7 @@ import versewind.organ.IndexSet;
 import versewind.rules.BuildingStep;
 import versewind.rules.OrganFacts;
 import versewind.sound.Balance;
+import versewind.sound.Verdict;
 
 /** Reasons for a registration, in words. */
 final class Explanation {
@@ -45,7 +46,7 @@ final class Explanation {
     String why(Candidate candidate, Balance promised, Score score) {
         Sketch sketch = candidate.sketch();
         String words =
-                sound(sketch) + feet(sketch) + ": " + balance(candidate.balance(), promised) + reservation(score) + ".";
+                sound(sketch) + feet(sketch) + ": " + balance(candidate.balance(), promised, reservation(score)) + ".";
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
@@ -129,11 +130,16 @@ final class Explanation {
         return organ.organ().divisions().get(division).name();
     }
 
-    private String balance(double share, Balance promised) {
+    /** How it stands to the singers; as wanted only where neither the verdict nor a rule says otherwise. */
+    private String balance(double share, Balance promised, String reservation) {
         boolean isLess = requirement.target().isMissed(share);
         boolean isMore = requirement.target().isPassed(share);
         String aim = isLess ? tooLittle() : isMore ? tooMuch() : asWanted();
-        return promised.kind() == Balance.Kind.ORGAN_ALONE ? aim : promised.words() + "; " + aim;
+        if (promised.kind() == Balance.Kind.ORGAN_ALONE) {
+            return aim + reservation;
+        }
+        boolean isContradicted = promised.verdict().way() != Verdict.Way.NONE || !reservation.isEmpty();
+        return promised.words() + (isLess || isMore || !isContradicted ? "; " + aim : "") + reservation;
     }
 
     private String tooLittle() {
@@ -160,7 +166,10 @@ final class Explanation {
                 requirement.company().isSung()
                         ? "as strong as the verse wants"
                         : "it leads into the verse that follows";
-            case SMALL_CHOIR, SOLO_VOICE -> "it supports the singing and lets the words through";
+            case SMALL_CHOIR, SOLO_VOICE ->
+                requirement.company().isSung()
+                        ? "it supports the singing and lets the words through"
+                        : "it leads into the verse that follows";
             case MELODY_SOLOED -> "the tune is heard over a soft accompaniment";
         };
     }

@@ -18,7 +18,7 @@ enum Voice {
     TUBA(9, 6, 3, 0.5),
     FLUTE_AND_NAZARD(0.1, 0.2, 0.5, 1),
     FLUTE(0.2, 0.5, 0.9, 1.6),
-    STRING(0.6, 0.9, 1.2, 1.8),
+    STRING(1.5, 2, 2, 2.5),
     /** The organ’s own plain sound, where no voice sets itself apart. */
     PRINCIPAL(1.2, 0.9, 0.8, 0.8);
 

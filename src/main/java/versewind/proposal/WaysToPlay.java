@@ -18,7 +18,8 @@ final class WaysToPlay {
     private WaysToPlay() {}
 
     /**
-     * The ways to play a verse: what the plan keeps, or what its player can do.
+     * The ways to play a verse: what the plan keeps, or says before anything is drawn, or what its player can do;
+     * with the hands only where the plan says so.
      *
      * @param organ the instrument
      * @param player who plays
@@ -28,14 +29,36 @@ final class WaysToPlay {
      * @param mood of the words
      */
     static List<HandsAndFeet> of(OrganFacts organ, Player player, Verse verse, boolean opens, Mode mode, Mood mood) {
-        return verse.locks().keepsHands()
-                ? List.of(verse.hands())
-                : of(organ, verse, opens, mode, mood).stream()
-                        .map(hands -> player.plays(hands.layout())
-                                ? hands
-                                : hands.withLayout(hands.layout().withoutPedal()))
-                        .distinct()
-                        .toList();
+        if (verse.locks().keepsHands()) {
+            return List.of(verse.hands());
+        }
+        List<HandsAndFeet> ways =
+                isWritten(organ, verse, mode) ? List.of(verse.hands()) : of(organ, verse, opens, mode, mood);
+        return ways.stream()
+                .map(hands -> player.plays(hands.layout()) && !restsFeet(verse)
+                        ? hands
+                        : hands.withLayout(hands.layout().withoutPedal()))
+                .distinct()
+                .toList();
+    }
+
+    /** True for a verse that the plan has played with the hands only. */
+    private static boolean restsFeet(Verse verse) {
+        Layout layout = verse.hands().layout();
+        return layout == Layout.MANUALS_ONLY || layout == Layout.SOLOED_WITHOUT_PEDAL;
+    }
+
+    /** True where the plan says how a verse is to be played before anything is drawn for it. */
+    private static boolean isWritten(OrganFacts organ, Verse verse, Mode mode) {
+        HandsAndFeet hands = verse.hands();
+        int main = organ.organ().mainDivision();
+        boolean isUsual = hands.right() == main && hands.left() == main && hands.layout() == Layout.FOUR_PARTS;
+        boolean isPlayable =
+                organ.pedal() != OrganFacts.NO_PEDAL || !hands.layout().usesPedal();
+        return verse.registration().stops().isEmpty()
+                && !isUsual
+                && isPlayable
+                && hands.layout().isSoloed() == (mode == Mode.MELODY_SOLOED);
     }
 
     private static List<HandsAndFeet> of(OrganFacts organ, Verse verse, boolean opens, Mode mode, Mood mood) {

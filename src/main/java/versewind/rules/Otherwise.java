@@ -119,9 +119,19 @@ public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
         IndexSet draws = organ.pedal() == OrganFacts.NO_PEDAL
                 ? addition.draws()
                 : addition.draws().minus(organ.allOf(organ.pedal()));
-        return draws.size() == 1 && addition.couplers().isEmpty()
-                ? organ.organ().stops().get(draws.next(0)).stop().label()
-                : addition.words();
+        return draws.size() == 1 && addition.couplers().isEmpty() ? distinct(organ, draws.next(0)) : addition.words();
+    }
+
+    /** The label of a stop, with its division where another has a stop of that label. */
+    private static String distinct(OrganFacts organ, int stop) {
+        String label = organ.stop(stop).label();
+        boolean isAlone = organ.organ().stops().stream()
+                        .filter(knob -> knob.stop().label().equals(label))
+                        .count()
+                == 1;
+        return isAlone
+                ? label
+                : organ.organ().divisions().get(organ.divisionOf(stop)).name() + " " + label;
     }
 
     private static Optional<String> box(Instrument organ, Registration drawn) {

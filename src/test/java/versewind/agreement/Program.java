@@ -186,8 +186,8 @@ final class Program {
 
     /** Whether the verdict and the odds that a proposal promises are those of the assessment. */
     boolean isPromiseKept(Plan plan, VersePlace place, String why) {
-        return balance(plan, place) == Balance.NOT_ASKED
-                || why.contains(": " + estimate(plan, place).balance().words() + "; ");
+        String words = ": " + estimate(plan, place).balance().words();
+        return balance(plan, place) == Balance.NOT_ASKED || why.contains(words + "; ") || why.endsWith(words + ".");
     }
 
     private Estimate estimate(Plan plan, VersePlace place) {

@@ -106,4 +106,16 @@ class KeptPlayingTest {
                 .allSatisfy(
                         proposal -> assertThat(proposal.registration().boxes()).isEqualTo(kept));
     }
+
+    @ParameterizedTest
+    @MethodSource("organs")
+    void hands_that_the_plan_has_play_alone_play_alone(String organ) {
+        ProposalTrial console = ProposalTrial.shipped(organ);
+        Verse alone = console.verse(Mode.CONGREGATION, Mood.PLAIN);
+        Verse verse = alone.withHands(alone.hands().withLayout(Layout.MANUALS_ONLY));
+
+        assertThat(all(console, ProposalTrial.plan(PEOPLE, verse, verse)))
+                .extracting(proposal -> proposal.hands().layout())
+                .containsOnly(Layout.MANUALS_ONLY);
+    }
 }
