@@ -56,7 +56,7 @@ public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
         Registration heard = verse.registration().withStops(faults.played(verse).sounding());
         return switch (other.way()) {
             case STRONGER ->
-                opened(organ, heard).or(() -> next(organ, line, heard).map(next -> ready(organ, next)));
+                opened(organ, heard).or(() -> next(organ, line, heard).map(next -> ready(organ, next, heard)));
             case SOFTER -> box(organ.organ(), heard).or(() -> last(organ, line, heard));
             case NONE -> Optional.empty();
         };
@@ -100,38 +100,38 @@ public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
                 .sum();
     }
 
-    private static String ready(OrganFacts organ, BuildingLine.Addition next) {
-        return coupled(organ, next)
+    private static String ready(OrganFacts organ, BuildingLine.Addition next, Registration heard) {
+        return coupled(organ, next, heard)
                 .map(what -> "have the " + what + " ready to couple")
-                .orElseGet(() -> "have " + name(organ, next) + " ready");
+                .orElseGet(() -> "have " + name(organ, next, heard) + " ready");
     }
 
     /** What an addition couples, if its name says that it does. */
-    private static Optional<String> coupled(OrganFacts organ, BuildingLine.Addition addition) {
-        String name = name(organ, addition);
+    private static Optional<String> coupled(OrganFacts organ, BuildingLine.Addition addition, Registration heard) {
+        String name = name(organ, addition, heard);
         return name.endsWith(COUPLED)
                 ? Optional.of(name.substring(0, name.length() - COUPLED.length()))
                 : Optional.empty();
     }
 
     /** The stop that an addition draws on the manuals, or else its name. */
-    private static String name(OrganFacts organ, BuildingLine.Addition addition) {
+    private static String name(OrganFacts organ, BuildingLine.Addition addition, Registration heard) {
         IndexSet draws = organ.pedal() == OrganFacts.NO_PEDAL
                 ? addition.draws()
                 : addition.draws().minus(organ.allOf(organ.pedal()));
-        return draws.size() == 1 && addition.couplers().isEmpty() ? distinct(organ, draws.next(0)) : addition.words();
+        return draws.size() == 1 && addition.couplers().isEmpty()
+                ? distinct(organ, draws.next(0), heard)
+                : addition.words();
     }
 
-    /** The label of a stop, with its division where another has a stop of that label. */
-    private static String distinct(OrganFacts organ, int stop) {
+    /** The label of a stop, with its division where a stop of that label is heard from another. */
+    private static String distinct(OrganFacts organ, int stop, Registration heard) {
         String label = organ.stop(stop).label();
-        boolean isAlone = organ.organ().stops().stream()
-                        .filter(knob -> knob.stop().label().equals(label))
-                        .count()
-                == 1;
-        return isAlone
-                ? label
-                : organ.organ().divisions().get(organ.divisionOf(stop)).name() + " " + label;
+        boolean isHeardElsewhere = heard.stops().stream()
+                .anyMatch(other -> other != stop && organ.stop(other).label().equals(label));
+        return isHeardElsewhere
+                ? organ.organ().divisions().get(organ.divisionOf(stop)).name() + " " + label
+                : label;
     }
 
     private static Optional<String> box(Instrument organ, Registration drawn) {
@@ -147,9 +147,9 @@ public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
 
     private static Optional<String> last(OrganFacts organ, BuildingLine line, Registration drawn) {
         List<BuildingLine.Addition> begun = line.begun(drawn);
-        return begun.stream().findFirst().map(last -> coupled(organ, last)
+        return begun.stream().findFirst().map(last -> coupled(organ, last, drawn)
                 .map(what -> "uncouple the " + what)
-                .orElseGet(() -> "push in " + name(organ, last)));
+                .orElseGet(() -> "push in " + name(organ, last, drawn)));
     }
 
     /** In words: "or lost, 3 in 10: have Mixture III ready". */

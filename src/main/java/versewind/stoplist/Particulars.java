@@ -24,7 +24,8 @@ final class Particulars {
             Pattern.compile("([^\",]+) " + Quotation.QUOTED.pattern() + "(?:, |$)", Pattern.DOTALL);
 
     /** What fields were called in lists that were printed before. */
-    private static final Map<String, String> FORMER = Map.of("Shakes", InstrumentFields.AFFECTED.label());
+    private static final Map<String, String> FORMER =
+            Map.of("Shakes", InstrumentFields.AFFECTED.label(), "Played", InstrumentFields.PLAYED_FROM.label());
 
     private final List<DraftLine> lines;
     private final List<String> troubles;

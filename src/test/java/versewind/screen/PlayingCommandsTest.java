@@ -106,7 +106,7 @@ class PlayingCommandsTest {
     void a_key_says_who_sings(String key, SungBy by, String words, String shortWord) {
         desk.press(key);
         assertThat(desk.verse().sungBy()).isEqualTo(by);
-        assertThat(desk.screen()).contains("V1 \u2500 " + words, "V1     " + shortWord);
+        assertThat(desk.screen()).contains("V1 \u2500 " + words, "V1      " + shortWord);
     }
 
     @Test

@@ -79,6 +79,15 @@ class TradeListTest {
     }
 
     @Test
+    void words_of_lists_that_were_printed_before_are_read() throws BadFile {
+        Instrument organ = organ("st-tethwin");
+        String before = TradeList.of(organ).replace("Affects \"", "Shakes \"").replace("Played on \"", "Played \"");
+
+        assertThat(before).contains("Shakes \"Swell\"", "Played \"Swell\"");
+        assertThat(TradeList.read(before).instrument()).contains(organ);
+    }
+
+    @Test
     void what_cannot_be_read_is_told_with_its_line() throws BadFile {
         String text =
                 TradeList.of(organ("little-corvening")) + "  Stop \"Manual: Ophicleide 16\": Trim \"2\"\n  brrr\n";
