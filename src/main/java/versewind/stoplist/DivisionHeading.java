@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import versewind.organ.Stop;
 
 /**
  * The heading of a division: "Manual I C-g3", "II. Récit expressif", "GREAT (unenclosed)".
@@ -277,6 +278,9 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
         }
         if (word.role().isEmpty() && word.number().isPresent() && name.matches("(?i)[ivx]+|\\d")) {
             return "Manual " + name.toUpperCase(Locale.ROOT);
+        }
+        if (word.number().isPresent() && WordList.of("manual").isAll(Spelling.words(name))) {
+            return name + " " + Stop.NUMERALS.get(word.number().getAsInt() - 1);
         }
         if (!word.role().isEmpty()) {
             name = withoutEnd(name, TAIL);

@@ -33,7 +33,7 @@ enum LineKind {
     PART_HEADING {
         @Override
         int score(Candidate text) {
-            return text.part().isPresent() ? 90 : 0;
+            return text.part().isPresent() && !text.isNumberedManual() ? 90 : 0;
         }
 
         @Override
@@ -188,6 +188,14 @@ enum LineKind {
 
         private Optional<DivisionHeading> heading() {
             return reader.readings().heading(text);
+        }
+
+        /** "(II) Manual": the number tells it from the word that heads the list of an organ with one manual. */
+        private boolean isNumberedManual() {
+            return part().filter(part -> part.kind() == SectionWord.Kind.TITLE).isPresent()
+                    && heading()
+                            .filter(head -> head.word().number().isPresent())
+                            .isPresent();
         }
 
         private boolean mayBeStopToo() {

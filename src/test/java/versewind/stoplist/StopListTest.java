@@ -429,11 +429,20 @@ class StopListTest {
     }
 
     @Test
-    void what_stands_in_brackets_before_the_only_manual_is_not_its_name() {
+    void what_stands_in_brackets_before_the_only_manual_is_its_number_or_a_note() {
         for (String head : List.of("(I) Manual", "(enclosed) Manual")) {
             StopList list = StopList.read(head + "\nPrincipal 8\nOctave 4\nPedal\nSubbass 16\nGreat to Pedal");
-            assertThat(list.divisions()).extracting(ReadDivision::name).containsExactly("Manual", "Pedal");
+            assertThat(list.divisions())
+                    .extracting(ReadDivision::name)
+                    .containsExactly(head.contains("I") ? "Manual I" : "Manual", "Pedal");
             assertThat(NewInstrument.of(list, "New")).isPresent();
         }
+    }
+
+    @Test
+    void manuals_told_apart_by_a_number_in_brackets_alone_are_two() {
+        StopList list = StopList.read("(II) Manual\nGedackt 8\nFlute 4\n(I) Manual\nPrincipal 8\nOktava 4\nII/I");
+        assertThat(list.divisions()).extracting(ReadDivision::name).containsExactly("Manual II", "Manual I");
+        assertThat(list.divisions()).extracting(each -> each.stops().size()).containsExactly(2, 2);
     }
 }
