@@ -64,15 +64,21 @@ public final class Wording {
 
     /** Both: "congregation of 180, ordinary; four parts on Great". */
     public static String playing(Verse verse, int people, Estimate estimate, Instrument organ) {
-        String who = who(verse, people, estimate);
         String also = (verse.mood() == Mood.PLAIN ? "" : "; " + verse.mood().word())
                 + (verse.isOptional() ? "; may be left out" : "");
+        return String.join("; ", whoAndHands(verse, people, estimate, organ)) + also;
+    }
+
+    /** Who sings and what hands and feet play; once, where the hands solo the melody to which nobody sings. */
+    public static List<String> whoAndHands(Verse verse, int people, Estimate estimate, Instrument organ) {
+        String who = who(verse, people, estimate);
         if (!verse.isPlayed()) {
-            return who + also;
+            return List.of(who);
         }
+        String hands = hands(organ, verse.hands());
         boolean isSaid =
                 verse.mode() == Mode.MELODY_SOLOED && verse.hands().layout().isSoloed();
-        return (isSaid ? "the " : who + "; ") + hands(organ, verse.hands()) + also;
+        return isSaid ? List.of("the " + hands) : List.of(who, hands);
     }
 
     /** The verdict on the organ, the words or the melody, with its odds: "lead only just, 6 in 10". */

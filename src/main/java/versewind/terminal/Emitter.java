@@ -9,6 +9,7 @@ import java.nio.charset.CharsetEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
 
@@ -82,6 +83,9 @@ final class Emitter {
         }
         take(frame);
         for (int y = 0; y < height; y++) {
+            if (frame.marks() == Marks.WORDS && y != frame.caretY()) {
+                doubtRow(y);
+            }
             row(y);
         }
         caret(frame);
@@ -156,6 +160,23 @@ final class Emitter {
             out.append("\033[K");
             Arrays.fill(shown, start + tail, start + width, BLANK);
         }
+    }
+
+    /** Marks a changed row as unknown, so that it is written, and read aloud, whole and not from its first change on. */
+    private void doubtRow(int y) {
+        int start = y * width;
+        if (Arrays.equals(shown, start, start + width, wanted, start, start + width)) {
+            return;
+        }
+        int first = start;
+        int end = start + width;
+        while (first < end && wanted[first] == BLANK) {
+            first++;
+        }
+        while (end > first && wanted[end - 1] == BLANK) {
+            end--;
+        }
+        Arrays.fill(shown, first, end, UNKNOWN);
     }
 
     /** Marks both halves of changed wide characters as unknown, so that they are written whole. */

@@ -134,7 +134,7 @@ class ScreenGoldenTest {
                         "advent-80x24",
                         Desk.with("advent-candlelight", 80, 24),
                         "● Sesquialtera II",
-                        "the melody soloed ─ melody soloed right Rückpositiv, left Hauptwe"),
+                        "the melody soloed right Rückpositiv, left Hauptwerk"),
                 new Case(
                         "cathedral-last-page-80x24",
                         Desk.with("easter-cathedral", 80, 24).press("<End>"),

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import versewind.screen.Desk;
 import versewind.screen.Drawing;
 import versewind.screen.toolkit.Frame;
+import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
 
@@ -84,6 +85,17 @@ class EmitterTest {
         Drawing.write(after, 0, 5, "The reeds", Style.TEXT);
         assertThat(paint(after)).isLessThanOrEqualTo(8);
         assertShows(after, Palette.COLOUR);
+    }
+
+    @Test
+    void a_row_that_is_read_aloud_is_written_whole() throws IOException {
+        Frame before = new Frame(WIDTH, HEIGHT, Marks.WORDS);
+        Drawing.write(before, 1, HEIGHT - 1, "Advent, 1 of 2", Style.TEXT);
+        paint(before);
+        Frame after = new Frame(WIDTH, HEIGHT, Marks.WORDS);
+        Drawing.write(after, 1, HEIGHT - 1, "Ash Wednesday, 2 of 2", Style.TEXT);
+        assertThat(paint(after)).isGreaterThanOrEqualTo("Ash Wednesday, 2 of 2".length());
+        assertThat(paint(after)).isZero();
     }
 
     @Test

@@ -15,6 +15,7 @@ import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
 import versewind.sheet.Wording;
 import versewind.sound.Balance;
 import versewind.sound.Dynamic;
@@ -28,13 +29,15 @@ final class SpokenView {
     /** Draws the side that has the keys: all stops, or the verses of the hymn. */
     static void paint(Frame frame, State state, PlanEdit work) {
         Layout layout = Layout.of(state);
-        int rows = Math.max(1, layout.height() - 1 - StatusView.furtherRows(frame, state, work));
-        Box window = new Box(2, layout.top() + 1, frame.width() - 3, rows);
+        int columns = frame.width() - 3;
         boolean isStops = work.side() == PlanEdit.Side.STOPS;
         String heading = isStops
                 ? stopsHeading(work)
                 : "Verses of " + work.hymn().map(Hymn::title).orElse("no hymn");
-        frame.write(1, layout.top(), frame.fit(heading, window.width()), Style.HEADING);
+        List<String> head = Text.wrapped(heading, columns);
+        int rows = Math.max(1, layout.height() - head.size() - StatusView.furtherRows(frame, state, work));
+        Box.write(frame, 1, layout.top(), head, head.size(), Style.HEADING);
+        Box window = new Box(2, layout.top() + head.size(), columns, rows);
         ListBox<String> list = isStops
                 ? new ListBox<>(knobs(work), work.item())
                 : new ListBox<>(

@@ -101,10 +101,7 @@ final class StatusView {
     private static void paintPlaying(Frame frame, PlanEdit work, Verse verse, Estimate estimate, int y, int limit) {
         List<String> parts = new ArrayList<>();
         parts.add(verse.label());
-        parts.add(Wording.who(verse, work.plan().heading().people(), estimate));
-        if (verse.isPlayed()) {
-            parts.add(Wording.hands(work.instrument(), verse.hands()));
-        }
+        parts.addAll(Wording.whoAndHands(verse, work.plan().heading().people(), estimate, work.instrument()));
         Optional<String> heard = heard(work, verse, frame.width() >= WIDE);
         if (heard.isPresent()) {
             parts.add(heard.get());

@@ -146,7 +146,12 @@ public record ListBox<T>(List<T> rows, int marked) {
         }
     }
 
+    /** Where all is read aloud the caret is the mark, so that no row is written again for its look. */
     private static void mark(Frame frame, Box window, int y) {
+        if (frame.marks() == Marks.WORDS) {
+            frame.caret(window.x(), y);
+            return;
+        }
         frame.write(window.x() - 1, y, frame.mark(Mark.HERE), Style.STRONG);
         frame.paint(window.x(), y, window.width(), Style.CURSOR);
     }
