@@ -162,7 +162,7 @@ final class Emitter {
         }
     }
 
-    /** Marks a changed row as unknown, so that it is written, and read aloud, whole and not from its first change on. */
+    /** Marks a changed row as unknown, so that it is written, and read aloud, whole. */
     private void doubtRow(int y) {
         int start = y * width;
         if (Arrays.equals(shown, start, start + width, wanted, start, start + width)) {

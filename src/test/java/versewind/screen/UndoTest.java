@@ -83,9 +83,9 @@ class UndoTest {
         Desk desk = Desk.with("ordinary-sunday", 80, 24).press("n");
         assertThat(desk.press(" ", "u").said()).isEqualTo("Undid: V1: draw Great Bourdon 16.");
         assertThat(desk.press("U").said()).isEqualTo("Redid: V1: draw Great Bourdon 16.");
-        assertThat(desk.press("x", "u").said()).isEqualTo("Undid: V1 deleted.");
+        assertThat(desk.press("x", "u").said()).isEqualTo("Undid: deleted V1.");
         assertThat(desk.press("^X", "<Enter>", "u").said())
-                .startsWith("Undid: hymn \"Wide is the gate")
-                .endsWith("\" deleted.");
+                .startsWith("Undid: deleted hymn \"Wide is the gate")
+                .endsWith("\".");
     }
 }

@@ -31,7 +31,7 @@ final class MovesLine {
         if (before.isEmpty()) {
             StopChanges set = StopChanges.between(
                     Registration.silent(work.instrument()), work.verse().get().registration());
-            return List.of("Before the service: " + (set.count() == 0 ? "nothing to draw" : set.count() + " to set"));
+            return List.of("Before the service: " + first(set.count()));
         }
         return of(
                 state,
@@ -41,6 +41,14 @@ final class MovesLine {
                 work.verse().get(),
                 columns,
                 rows);
+    }
+
+    private static String first(int changes) {
+        return switch (changes) {
+            case 0 -> "nothing to draw";
+            case 1 -> "set one stop, coupler or swell box";
+            default -> "set " + changes + " stops and couplers";
+        };
     }
 
     /** In the next verse; none after the last. */

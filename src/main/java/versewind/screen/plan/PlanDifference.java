@@ -19,7 +19,7 @@ import versewind.screen.toolkit.ShortWords;
  * One plan compared with another of the same organ.
  *
  * @param place the first verse in which they differ, in the second; empty where only the service's details do
- * @param words what was changed: "V2: draw Great Mixture III", "hymn \"Loaf and cup\" deleted"
+ * @param words what was changed: "V2: draw Great Mixture III", "deleted hymn \"Loaf and cup\""
  */
 record PlanDifference(Optional<VersePlace> place, String words) {
 
@@ -35,10 +35,10 @@ record PlanDifference(Optional<VersePlace> place, String words) {
         if (was.size() != is.size()) {
             return new PlanDifference(
                     Optional.of(place),
-                    is.size() > was.size() ? named(is.get(first)) + " added" : named(was.get(first)) + " deleted");
+                    is.size() > was.size() ? "added " + named(is.get(first)) : "deleted " + named(was.get(first)));
         }
         if (new HashSet<>(was).equals(new HashSet<>(is))) {
-            return new PlanDifference(Optional.of(place), named(was.get(first)) + " moved");
+            return new PlanDifference(Optional.of(place), "moved " + named(was.get(first)));
         }
         List<Integer> changed = IntStream.range(0, was.size())
                 .filter(hymn -> !was.get(hymn).equals(is.get(hymn)))
@@ -65,8 +65,8 @@ record PlanDifference(Optional<VersePlace> place, String words) {
             return new PlanDifference(
                     place,
                     is.size() > was.size()
-                            ? is.get(first).label() + " added"
-                            : was.get(first).label() + " deleted");
+                            ? "added " + is.get(first).label()
+                            : "deleted " + was.get(first).label());
         }
         int changed = changedVerses(before, after);
         return new PlanDifference(
