@@ -2,6 +2,7 @@ package versewind.sheet;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import versewind.organ.BoxPosition;
 import versewind.rules.StopChangesByDivision;
@@ -18,6 +19,7 @@ public record ChangeRow(Kind kind, List<Placed> places) {
     public enum Kind {
         PUT_IN("\u2212 ", "push in"),
         DRAW("+ ", "draw"),
+        DRAW_WAITING("+ ", "draw"),
         BOX("", "box");
 
         private final String sign;
@@ -44,9 +46,20 @@ public record ChangeRow(Kind kind, List<Placed> places) {
 
     /** A row for every kind of change that there is. */
     static List<ChangeRow> of(List<StopChangesByDivision> changes) {
+        return of(changes, List.of());
+    }
+
+    /**
+     * A row for every kind of change that there is.
+     *
+     * @param changes what is heard, and what is pushed in
+     * @param waiting what is drawn for what follows and not heard here
+     */
+    static List<ChangeRow> of(List<StopChangesByDivision> changes, List<StopChangesByDivision> waiting) {
         return Stream.of(
                         row(Kind.PUT_IN, changes, StopChangesByDivision::putIn),
                         row(Kind.DRAW, changes, StopChangesByDivision::drawn),
+                        row(Kind.DRAW_WAITING, waiting, StopChangesByDivision::drawn),
                         row(Kind.BOX, changes, each -> each.box().map(BoxPosition::word).stream()
                                 .toList()))
                 .filter(row -> !row.places().isEmpty())
@@ -63,6 +76,14 @@ public record ChangeRow(Kind kind, List<Placed> places) {
                                 each.where().equals(StopChangesByDivision.COUPLERS) ? "" : each.where(),
                                 names.apply(each)))
                         .toList());
+    }
+
+    /** "Great: Mixture III; Swell: Cornopean 8"; with what is said of those that wait. */
+    String words() {
+        String words = places.stream()
+                .map(place -> (place.where().isEmpty() ? "" : place.where() + ": ") + SheetPages.labels(place.names()))
+                .collect(Collectors.joining("; "));
+        return kind == Kind.DRAW_WAITING ? words + " (" + Wording.WAITS + ")" : words;
     }
 
     /** Number of knobs; a box is none. */

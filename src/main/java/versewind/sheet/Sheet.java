@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Pressed;
 import versewind.organ.Registration;
@@ -151,7 +152,7 @@ public record Sheet(
         Verse verse = of.verse();
         List<Verse> before =
                 verse.isPlayed() ? plan.before(place).stream().map(plan::verse).toList() : List.of();
-        List<ChangeRow> changes = changes(organ, before.stream().findFirst(), verse);
+        List<ChangeRow> changes = changes(sound, before.stream().findFirst(), verse);
         DynamicSteps ladder =
                 switch (steps) {
                     case LEFT_OUT -> new DynamicSteps(List.of(), List.of());
@@ -170,7 +171,7 @@ public record Sheet(
                 changes,
                 IntStream.range(1, before.size())
                         .mapToObj(i -> new VerseSheet.LeftOut(
-                                labels(before.subList(0, i)), changes(organ, Optional.of(before.get(i)), verse)))
+                                labels(before.subList(0, i)), changes(sound, Optional.of(before.get(i)), verse)))
                         .filter(other -> !other.changes().equals(changes))
                         .toList(),
                 played,
@@ -184,14 +185,18 @@ public record Sheet(
         return String.join(" and ", labels);
     }
 
-    private static List<ChangeRow> changes(Instrument organ, Optional<Verse> before, Verse verse) {
+    private static List<ChangeRow> changes(OrganSound sound, Optional<Verse> before, Verse verse) {
         if (!verse.isPlayed()) {
             return List.of();
         }
+        Instrument organ = sound.organ();
         Registration from = before.map(Verse::registration).orElse(Registration.silent(organ));
         StopChanges byHand = StopChanges.between(from, verse.registration())
                 .beyond(Pressed.of(organ, verse.piston()).reach(organ));
-        return ChangeRow.of(StopChangesByDivision.of(organ, byHand));
+        IndexSet sounding = sound.sounding(verse.registration(), verse.hands());
+        return ChangeRow.of(
+                StopChangesByDivision.of(organ, byHand.sounding(sounding)),
+                StopChangesByDivision.of(organ, byHand.waiting(sounding)));
     }
 
     private static List<VerseSheet.Step> steps(Instrument organ, List<DynamicStep> rungs) {

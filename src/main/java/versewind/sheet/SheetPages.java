@@ -162,19 +162,14 @@ final class SheetPages {
                 changes.stream()
                         .map(row -> new Row(
                                 row.kind().marked(),
-                                places(row.places()),
-                                row.kind() == ChangeRow.Kind.PUT_IN ? Weight.PLAIN : Weight.STRONG))
+                                row.words(),
+                                row.kind() == ChangeRow.Kind.DRAW || row.kind() == ChangeRow.Kind.BOX
+                                        ? Weight.STRONG
+                                        : Weight.PLAIN))
                         .toList());
     }
 
-    /** "Great: Mixture III, Twelfth 2 2/3; Swell: Cornopean 8". */
-    private static String places(List<Placed> places) {
-        return places.stream()
-                .map(place -> (place.where().isEmpty() ? "" : place.where() + ": ") + labels(place.names()))
-                .collect(Collectors.joining("; "));
-    }
-
-    private static String labels(Collection<String> names) {
+    static String labels(Collection<String> names) {
         return names.stream().map(SheetPages::unbroken).collect(Collectors.joining(", "));
     }
 
@@ -248,7 +243,7 @@ final class SheetPages {
     /** "push in Great: Mixture III; draw Swell: Oboe 8". */
     private static String byHand(List<ChangeRow> changes) {
         return changes.stream()
-                .map(row -> row.kind().word() + " " + places(row.places()))
+                .map(row -> row.kind().word() + " " + row.words())
                 .collect(Collectors.joining("; "));
     }
 

@@ -60,7 +60,7 @@ class ProposalCommandsTest {
         desk.answer(new PlanEvent.Proposed(before, found));
 
         assertThat(desk.plan()).isEqualTo(found.on(before));
-        assertThat(desk.state().notice().text()).contains("5 verses are changed");
+        assertThat(desk.state().notice().text()).contains("Changed 5 verses");
         assertThat(desk.press("u").plan()).isEqualTo(before);
     }
 

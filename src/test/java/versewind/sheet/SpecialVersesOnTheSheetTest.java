@@ -52,6 +52,16 @@ class SpecialVersesOnTheSheetTest {
     }
 
     @Test
+    void what_is_drawn_for_a_later_verse_is_said_not_to_be_heard_yet() throws BadFile {
+        Registration great = drawn("Great", "Principal 4");
+        Registration both =
+                great.withStops(great.stops().plus(drawn("Swell", "Oboe 8").stops()));
+        String html =
+                SheetHtml.of(Sheets.of(Sheets.hymn("1", Sheets.verse("V1", "", great), Sheets.verse("V2", "", both))));
+        assertThat(html).contains("Swell: Oboe&#160;8 (not heard here)");
+    }
+
+    @Test
     void the_same_stops_played_elsewhere_say_what_is_heard() throws BadFile {
         Registration both = drawn("Great", "Principal 4")
                 .withStops(drawn("Great", "Principal 4")

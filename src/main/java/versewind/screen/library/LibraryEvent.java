@@ -12,6 +12,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import versewind.organ.Counterparts;
 import versewind.organ.Instrument;
+import versewind.organ.Quoted;
 import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
 import versewind.plan.BroughtHymn;
@@ -275,7 +276,7 @@ public interface LibraryEvent extends Event {
                                     + ". B shows it, to draw the same.");
                 case LISTED ->
                     found.isEmpty()
-                            ? state.says("No other plan has " + name + ".")
+                            ? state.says("No other plan has " + Quoted.text(name) + ".")
                             : state.open(Chooser.of(
                                     name + " is also in these services. Draw the same?",
                                     Listed.rows(found),

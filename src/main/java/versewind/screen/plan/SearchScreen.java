@@ -75,11 +75,10 @@ public record SearchScreen(int verses, int of) implements Screen {
     }
 
     private static String words(ServiceProposal found, long verses) {
-        String pistons = found.pistons() == 0
-                ? ""
-                : "; " + found.pistons() + (found.pistons() == 1 ? " piston is" : " pistons are") + " used";
+        String pistons =
+                found.pistons() == 0 ? "" : ", on " + found.pistons() + (found.pistons() == 1 ? " piston" : " pistons");
         String left = found.unsearched() == 0 ? "" : "; " + found.unsearched() + " were not reached";
-        return verses + (verses == 1 ? " verse is" : " verses are") + " changed" + pistons + left + ". u to undo.";
+        return "Changed " + verses + (verses == 1 ? " verse" : " verses") + pistons + left + " (u to undo).";
     }
 
     @Override

@@ -8,6 +8,7 @@ import versewind.plan.Sought;
 import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.ListBox;
+import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
 import versewind.screen.toolkit.TextLine;
@@ -41,6 +42,9 @@ public record Chooser(
     /** Rows of the list for which there is room even where fewer fit what was typed. */
     private static final int USUAL_ROWS = 12;
 
+    /** The most rows under a list in which the marked row stands whole, where one is too long for its line. */
+    private static final int MOST_IN_FULL = 6;
+
     public Chooser {
         rows = List.copyOf(rows);
     }
@@ -57,6 +61,10 @@ public record Chooser(
         /** All that it says. */
         public String words() {
             return second.isBlank() ? first.strip() : first.strip() + ", " + second;
+        }
+
+        boolean isCut(int columns) {
+            return Text.columns(first) + 2 + Text.columns(second) > columns;
         }
 
         public void paint(Frame frame, Box window, int y) {
@@ -145,9 +153,23 @@ public record Chooser(
 
     @Override
     public void paint(Frame frame, State state) {
-        int wanted = Math.max(list.size(), Math.min(rows.size(), USUAL_ROWS)) + 4;
+        int columns = Math.min(WIDTH, frame.width() - 4);
+        int inFull = frame.marks() == Marks.WORDS
+                ? 0
+                : rows.stream()
+                        .filter(row -> row.isCut(columns))
+                        .mapToInt(row -> Math.min(
+                                MOST_IN_FULL, Text.wrapped(row.words(), columns).size()))
+                        .max()
+                        .orElse(0);
+        int wanted = Math.max(list.size(), Math.min(rows.size(), USUAL_ROWS)) + 4 + inFull;
         Box box = Box.open(frame, title, WIDTH, wanted);
-        Box window = box.rows(1, box.height() - 3);
+        Box window = box.rows(1, box.height() - 3 - inFull);
+        list.current().filter(row -> inFull > 0 && row.isCut(columns)).ifPresent(row -> {
+            List<String> lines = Text.wrapped(row.words(), columns);
+            int y = box.y() + box.height() - 1 - inFull;
+            Box.write(frame, box.x(), y, lines, inFull, Style.MESSAGE);
+        });
         list.paint(frame, window, Row::words, (row, index, y) -> row.paint(frame, window, y));
         filter.paintFilter(frame, box.x(), box.y(), box.end(), list.marked() == 0);
         list.paintPosition(frame, box, window.height(), "row");

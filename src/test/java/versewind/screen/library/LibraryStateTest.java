@@ -118,6 +118,9 @@ class LibraryStateTest {
                 .singleElement(as(InstanceOfAssertFactories.STRING))
                 .contains("Pedal: Trombone 16");
         assertThat(moved.characters()).containsPattern("Set first: Great.* verses");
+        assertThat(moved.characters().replaceAll("\\s+", " "))
+                .as("the marked row stands whole under the list")
+                .containsPattern("Set first: [^\u2026]*couplers: [^\u2026]*, \\d verses");
         assertThat(moved.characters().indexOf("Trombone"))
                 .isLessThan(moved.characters().indexOf("Cornopean 8"));
     }

@@ -26,7 +26,8 @@ class MovesLineTest {
 
     @Test
     void before_the_first_verse_of_a_service_all_that_is_drawn_is_set() {
-        assertThat(line(Desk.with("harvest-festival", 80, 24))).isEqualTo("Before the service: set 10 stops and couplers");
+        assertThat(line(Desk.with("harvest-festival", 80, 24)))
+                .isEqualTo("Before the service: set 10 stops and couplers");
     }
 
     @Test
