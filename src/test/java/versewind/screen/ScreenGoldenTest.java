@@ -127,7 +127,7 @@ class ScreenGoldenTest {
                 new Case(
                         "ash-wednesday-80x24",
                         Desk.with("ash-wednesday", 80, 24),
-                        "Before the service: set 4 stops and couplers",
+                        "Stops and couplers to set before the service: 4",
                         "● Stopped Diap  8",
                         "▸58 Dust upon our doorway"),
                 new Case(

@@ -31,7 +31,10 @@ final class MovesLine {
         if (before.isEmpty()) {
             StopChanges set = StopChanges.between(
                     Registration.silent(work.instrument()), work.verse().get().registration());
-            return List.of("Before the service: " + first(set.count()));
+            return List.of(
+                    set.count() == 0
+                            ? "Before the service: nothing to draw"
+                            : "Stops and couplers to set before the service: " + set.count());
         }
         return of(
                 state,
@@ -41,14 +44,6 @@ final class MovesLine {
                 work.verse().get(),
                 columns,
                 rows);
-    }
-
-    private static String first(int changes) {
-        return switch (changes) {
-            case 0 -> "nothing to draw";
-            case 1 -> "set one stop, coupler or swell box";
-            default -> "set " + changes + " stops and couplers";
-        };
     }
 
     /** In the next verse; none after the last. */

@@ -27,7 +27,7 @@ class MovesLineTest {
     @Test
     void before_the_first_verse_of_a_service_all_that_is_drawn_is_set() {
         assertThat(line(Desk.with("harvest-festival", 80, 24)))
-                .isEqualTo("Before the service: set 10 stops and couplers");
+                .isEqualTo("Stops and couplers to set before the service: 10");
     }
 
     @Test
@@ -37,7 +37,7 @@ class MovesLineTest {
 
     @Test
     void a_box_that_is_not_open_is_set_before_the_service() {
-        assertThat(line(atVerse().press("p", ">"))).isEqualTo("Before the service: set one stop, coupler or swell box");
+        assertThat(line(atVerse().press("p", ">"))).isEqualTo("Stops and couplers to set before the service: 1");
     }
 
     @Test
