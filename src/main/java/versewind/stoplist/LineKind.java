@@ -192,7 +192,9 @@ enum LineKind {
 
         /** "(II) Manual": the number tells it from the word that heads the list of an organ with one manual. */
         private boolean isNumberedManual() {
-            return part().filter(part -> part.kind() == SectionWord.Kind.TITLE).isPresent()
+            return new Line(text).is(0, Token.Kind.OPEN)
+                    && part().filter(part -> part.kind() == SectionWord.Kind.TITLE)
+                            .isPresent()
                     && heading()
                             .filter(head -> head.word().number().isPresent())
                             .isPresent();
