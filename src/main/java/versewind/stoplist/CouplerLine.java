@@ -79,8 +79,9 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
             int colon = text.indexOf(':');
             int first = text.indexOf(' ');
             CouplerWords label = CouplerWords.of(text.substring(0, Math.max(0, colon)), language);
-            CouplerWords opening = CouplerWords.of(text.substring(0, Math.max(0, first)), language);
-            boolean isOpened = colon < 0 && isOneDivision(opening) && isOwn(text.substring(first));
+            boolean isShort = colon < 0 && first > 0 && text.length() <= LONGEST_LABEL && text.indexOf(',') > first;
+            CouplerWords opening = CouplerWords.of(isShort ? text.substring(0, first) : "", language);
+            boolean isOpened = isShort && isOneDivision(opening) && isOwn(text.substring(first));
             if (isOpened || (isOwn(text.substring(colon + 1)) && (colon < 0 || isOneDivision(label)))) {
                 CouplerWords of = isOpened ? opening : label;
                 End end =

@@ -23,6 +23,9 @@ final class CouplerSegments {
 
     /** "IV. Swell Octave V. Swell Sub-Octave": a numeral before each, one after the other. */
     private static List<String> numbered(String text) {
+        if (text.isEmpty() || Token.number(text.substring(0, 1)) == 0) {
+            return List.of(text);
+        }
         Line line = new Line(text);
         int next = line.is(0, Token.Kind.ROMAN) ? Token.number(line.at(0).text()) : 0;
         List<Integer> starts = new ArrayList<>();

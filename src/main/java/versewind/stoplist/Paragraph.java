@@ -190,12 +190,14 @@ final class Paragraph {
 
     /** "Pedaal - Rugwerk": the second of two divisions that a dash joins. */
     private static boolean isCoupled(Line line, int token, LineReader.Readings readings) {
+        if (!line.isSign(token - 1, "-")) {
+            return false;
+        }
         int from = token - 1;
-        while (from > 0 && !line.isSign(from - 1, ",;:.")) {
+        while (from > 0 && token - from <= LONGEST_HEADING && !line.isSign(from - 1, ",;:.")) {
             from--;
         }
-        return line.isSign(token - 1, "-")
-                && from > 0
+        return from > 0
                 && from < token - 1
                 && readings.heading(line.part(from, token - 1)).isPresent();
     }

@@ -36,8 +36,11 @@ final class Spelling {
 
     /** Small letters without accents: "Flûte à bec" becomes "flute a bec". */
     static String plain(String text) {
-        String apart = text.toLowerCase(Locale.ROOT)
-                .replace("\u00df", "ss")
+        String small = text.toLowerCase(Locale.ROOT);
+        if (small.chars().allMatch(letter -> letter < '\u0080')) {
+            return small.replace("&", " and ");
+        }
+        String apart = small.replace("\u00df", "ss")
                 .replace("\u00e6", "ae")
                 .replace("\u0153", "oe")
                 .replace("\u00f8", "o")
@@ -82,7 +85,15 @@ final class Spelling {
 
     /** Letters and digits alone: two names with the same are spelled the same. */
     static String spelled(String text) {
-        return NOT_IN_WORDS.matcher(plain(text)).replaceAll("");
+        String plain = plain(text);
+        StringBuilder letters = new StringBuilder(plain.length());
+        for (int i = 0; i < plain.length(); i++) {
+            char letter = plain.charAt(i);
+            if ((letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9')) {
+                letters.append(letter);
+            }
+        }
+        return letters.toString();
     }
 
     /** One spelling for letters that languages write differently: Oktave, Octave, Octav. */
