@@ -184,7 +184,7 @@ final class UsualCommand {
             page.line(instrument.toString());
             page.blank();
             if (known.experience().usual().isEmpty()) {
-                page.paragraph("No usual registrations yet. What do you usually draw, and for how many?"
+                page.paragraph("No usual registrations yet. What do you draw for an ordinary hymn, and for how many?"
                         + " Say it with " + PlayingOptions.DRAW + " and " + PlayingOptions.PEOPLE + ".");
             }
             known.experience()

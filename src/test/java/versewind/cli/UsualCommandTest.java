@@ -40,7 +40,7 @@ class UsualCommandTest {
 
     @Test
     void an_organ_without_any_asks_for_the_first() {
-        assertThat(usual().results()).contains("What do you usually draw, and for how many?");
+        assertThat(usual().results()).contains("What do you draw for an ordinary hymn, and");
     }
 
     @Test

@@ -50,7 +50,7 @@ class UsualScreenTest {
 
     @Test
     void an_organ_of_which_nothing_is_known_is_asked_about_in_a_line_that_the_next_key_takes_away() {
-        assertThat(desk.said()).isEqualTo("What do you usually draw, and for how many? Press R to say.");
+        assertThat(desk.said()).isEqualTo("What do you draw for an ordinary hymn, and for how many? Press R to say.");
         desk.press("n");
         assertThat(desk.said()).isEmpty();
     }

@@ -75,8 +75,9 @@ public record SearchScreen(int verses, int of) implements Screen {
     }
 
     private static String words(ServiceProposal found, long verses) {
-        String pistons =
-                found.pistons() == 0 ? "" : ", on " + found.pistons() + (found.pistons() == 1 ? " piston" : " pistons");
+        String pistons = found.pistons() == 0
+                ? ""
+                : ", using " + found.pistons() + (found.pistons() == 1 ? " piston" : " pistons");
         String left = found.unsearched() == 0 ? "" : "; " + found.unsearched() + " were not reached";
         return "Changed " + verses + (verses == 1 ? " verse" : " verses") + pistons + left + " (u to undo).";
     }

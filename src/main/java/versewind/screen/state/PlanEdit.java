@@ -71,7 +71,7 @@ public record PlanEdit(
     }
 
     /** Asked of an organ of which nothing is known but its stop list. */
-    public static final String USUAL_QUESTION = "What do you usually draw, and for how many?";
+    public static final String USUAL_QUESTION = "What do you draw for an ordinary hymn, and for how many?";
 
     /** The question about an organ of which nothing is known yet; blank where something is. */
     public static String usualAsked(Experience known) {
