@@ -38,11 +38,15 @@ final class ScoreFunction {
     private static final double A_COLOUR = 0.15;
     private static final double A_KNOB = 0.03;
     private static final double BEHIND_SHUTTERS = 0.12;
+
+    /** All reeds, and the box not open yet; or principals for few voices, held back by a box. */
+    private static final double MUCH_BEHIND_SHUTTERS = 1.5;
+
     private static final double OPEN_GENTLY = 0.8;
     private static final double OTHER_MANUAL = 1.2;
     private static final double OTHER_MANUAL_GENTLY = 0.4;
     private static final double MANUAL_FOR_SOLOS = 0.5;
-    private static final double IN_THE_OPEN = 0.6;
+    private static final double IN_THE_OPEN = 1;
     private static final double WITHOUT_PEDAL = 1.8;
     private static final double WITHOUT_PEDAL_GENTLY = 0.35;
     private static final double WITHOUT_SIXTEEN_GENTLY = 0.25;
@@ -179,17 +183,18 @@ final class ScoreFunction {
                 PartKind.ORDER,
                 sound.voice().points(requirement.mood()),
                 () -> "Another voice suits a " + requirement.mood().word() + " verse better.");
-        addPlaying(sketch.draft(), rows);
+        addPlaying(sketch, rows);
         int knobs = sketch.draft().stops().size() + sketch.draft().couplers().size();
         rows.add(PartKind.ECONOMY, A_KNOB * knobs, () -> "Each stop and coupler costs a little.");
     }
 
-    private void addPlaying(Draft draft, Rows rows) {
+    private void addPlaying(Sketch sketch, Rows rows) {
+        Draft draft = sketch.draft();
         rows.add(PartKind.PLAYING, manual(draft), () -> "It is played on another manual than usual.");
         rows.add(PartKind.PLAYING, withoutPedal(draft), () -> "Wide chords lie badly without the pedal’s 16 ft.");
         rows.add(
                 PartKind.PLAYING,
-                shutters(draft),
+                shutters(sketch),
                 () -> isPartClosed() ? "The box is usually part closed in a gentle verse." : "A box is partly closed.");
     }
 
@@ -222,15 +227,27 @@ final class ScoreFunction {
      * Behind shutters more is drawn than would have been needed; for the people a little worse than for few voices. A
      * gentle verse of theirs is played with the box part closed.
      */
-    private double shutters(Draft draft) {
+    private double shutters(Sketch sketch) {
+        Draft draft = sketch.draft();
         double sum = 0;
         for (int division : Heard.boxes(organ, draft.stops()).stream().toArray()) {
             double opening = draft.registration().boxes().get(division).opening();
             sum += isPartClosed()
                     ? OPEN_GENTLY * Math.max(0, opening - BoxPosition.HALF.opening())
-                    : BEHIND_SHUTTERS * (1 - opening) * (requirement.isPeople() ? 2 : 1);
+                    : behindShutters(sketch.sound().step()) * (1 - opening);
         }
         return sum;
+    }
+
+    private double behindShutters(BuildingStep step) {
+        boolean isTooMuch = requirement.isPeople()
+                ? step.compareTo(
+                                requirement.least() == Fullness.CROWN
+                                        ? BuildingStep.ENCLOSED_REEDS
+                                        : BuildingStep.MAIN_REEDS)
+                        > 0
+                : step.compareTo(BuildingStep.FLUTES_8_4) > 0;
+        return isTooMuch ? MUCH_BEHIND_SHUTTERS : BEHIND_SHUTTERS * (requirement.isPeople() ? 2 : 1);
     }
 
     private boolean isPartClosed() {

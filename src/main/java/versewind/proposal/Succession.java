@@ -36,7 +36,7 @@ record Succession(Kind kind, Growth growth, Optional<ChangeTime> breath) {
     private static final double POINTS_A_DB = 0.7;
     private static final double WRONG_WAY = 1;
 
-    /** A step of the order back, where the words do not ask for it. */
+    /** A step of the order, or a box alone, back, where the words do not ask for it. */
     private static final double STEP_BACK = 1.5;
 
     /** An introduction within this of its verse leaves nothing to come, in dB. */
@@ -146,7 +146,10 @@ record Succession(Kind kind, Growth growth, Optional<ChangeTime> breath) {
 
     private void addGrowth(Candidate from, Candidate to, Rows rows) {
         double risesDb = to.levelDba() - from.levelDba();
-        boolean fallsBack = to.sketch().sound().isBelow(from.sketch().sound());
+        boolean isOneSound = from.draft().knobsFrom(to.draft()) == 0;
+        boolean fallsBack = isOneSound
+                ? risesDb < 0
+                : to.sketch().sound().isBelow(from.sketch().sound());
         double missedDb =
                 switch (growth) {
                     case RISES -> (fallsBack ? 3 : 2) * UNHEARD_DB - risesDb;

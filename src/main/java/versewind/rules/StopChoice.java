@@ -11,7 +11,8 @@ import versewind.organ.IndexSet;
 import versewind.organ.Pipe;
 
 /**
- * Which of several stops of one class a registration takes first: of the deepest pitch, and of equals the softest.
+ * Which of several stops of one class a registration takes first: of the deepest pitch, and of equals the softest, but
+ * of three principals of 8 ft the middle one.
  * Common practice, no source.
  *
  * @param organ the instrument
@@ -52,13 +53,20 @@ record StopChoice(OrganFacts organ, IndexSet never, IndexSet drawn, boolean hasP
                         .toList();
     }
 
-    /** The stops of a class in a division, the one that is drawn first at the head. */
+    /**
+     * The stops of a class in a division, the one that is drawn first at the head. Of three principals of 8 ft that is
+     * the middle one: the smallest carries no chorus, and the largest is kept for the end.
+     */
     Stream<Integer> preferred(int division, StopClass wanted) {
         List<Integer> all = byLevel(division, wanted);
         double leastDb = all.isEmpty() ? 0 : organ.levelDb(all.get(all.size() - 1)) - EQUALS_DB;
+        List<Integer> equals =
+                all.stream().filter(stop -> organ.levelDb(stop) >= leastDb).toList();
+        List<Integer> small =
+                wanted == StopClass.PRINCIPAL_8 ? equals.subList(0, Math.max(0, equals.size() - 1) / 2) : List.of();
         return ordered(division, wanted).stream()
                 .sorted(Comparator.comparing((Integer stop) -> !drawn.contains(stop))
-                        .thenComparing(stop -> !all.contains(stop) || organ.levelDb(stop) < leastDb));
+                        .thenComparing(stop -> !equals.contains(stop) || small.contains(stop)));
     }
 
     /** The first stop of the first class of which the division has any. */
