@@ -72,11 +72,11 @@ class UsualShareTest {
         OrganSound cathedral = open.organ().sound();
 
         assertThat(drawn(RegistrationProposer.of(cathedral), plain, open.instrument()))
-                .contains("Diapason III 8")
+                .contains("Diapason II 8")
                 .doesNotContain("Diapason I 8");
         assertThat(drawn(RegistrationProposer.of(cathedral, UsualShare.NONE, usual), plain, open.instrument()))
                 .contains("Diapason I 8")
-                .doesNotContain("Diapason III 8");
+                .doesNotContain("Diapason II 8");
     }
 
     private static String drawn(RegistrationProposer proposer, Plan plan, Instrument organ) {

@@ -74,7 +74,7 @@ final class ChorusCases {
                 breaks(
                         ChorusRule.NO_EIGHT_FOOT,
                         "The hands have no 8 ft.",
-                        "Draw Great: Diapason III 8.",
+                        "Draw Great: Diapason II 8.",
                         great(FOUR, TWO)),
                 breaks(
                         ChorusRule.NO_EIGHT_FOOT,
@@ -101,7 +101,7 @@ final class ChorusCases {
                 breaks(
                         ChorusRule.BARE_MIXTURE,
                         "Great: Mixture IV wants 8 and 4 ft flues beneath in the hands.",
-                        "Draw Great: Diapason III 8, Principal 4.",
+                        "Draw Great: Diapason II 8, Principal 4.",
                         great(TWO, "Great: Mixture IV")),
                 breaks(
                         ChorusRule.BARE_TWELFTH,

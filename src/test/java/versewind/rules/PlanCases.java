@@ -63,7 +63,7 @@ final class PlanCases {
                 breaks(
                         BalanceRule.LEAD_LOST,
                         "Nothing is drawn that sounds: the people sing without a lead.",
-                        "Draw Great: Diapason III 8, Principal 4, Twelfth 2 2/3, Fifteenth 2; draw Swell: Open"
+                        "Draw Great: Diapason II 8, Principal 4, Twelfth 2 2/3, Fifteenth 2; draw Swell: Open"
                                 + " Diapason 8, Principal 4; draw Swell to Great.",
                         great()),
                 breaks(
