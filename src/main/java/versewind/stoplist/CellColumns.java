@@ -36,26 +36,30 @@ final class CellColumns {
     }
 
     /** The lines with every cell below the heading of its column; the same lines where there are no such cells. */
-    static List<PageText.Numbered> sorted(List<PageText.Numbered> lines, String language) {
+    static List<PageText.Numbered> sorted(List<PageText.Numbered> lines, LineReader.Readings readings) {
         List<PageText.Numbered> filled =
                 lines.stream().filter(each -> !each.text().isBlank()).toList();
-        Predicate<PageText.Numbered> heads = each -> DivisionHeading.read(each.text(), language)
+        Predicate<PageText.Numbered> heads = each -> readings.heading(each.text())
                 .filter(head ->
                         head.inline().isEmpty() && Compass.without(each.text()).equals(each.text()))
                 .isPresent();
         int first = (int) filled.stream().takeWhile(heads.negate()).count();
         int end = first + (int) filled.stream().skip(first).takeWhile(heads).count();
+        int columns = end - first;
+        if (columns < 2 || columns > MOST_COLUMNS) {
+            return lines;
+        }
         int last = end
                 + (int) filled.stream()
                         .skip(end)
+                        .limit(MOST_CELLS + 1L)
                         .takeWhile(each -> stop(each.text()).isPresent() && !heads.test(each))
                         .count();
-        int columns = end - first;
-        if (columns < 2 || columns > MOST_COLUMNS || last - end < 2 * columns || last - end > MOST_CELLS) {
+        if (last - end < 2 * columns || last - end > MOST_CELLS) {
             return lines;
         }
         List<PageText.Numbered> sorted = new ArrayList<>(filled.subList(0, first));
-        sorted.addAll(new CellColumns(filled.subList(first, end), filled.subList(end, last)).byColumn(language));
+        sorted.addAll(new CellColumns(filled.subList(first, end), filled.subList(end, last)).byColumn(readings));
         sorted.addAll(filled.subList(last, filled.size()));
         return List.copyOf(sorted);
     }
@@ -67,10 +71,10 @@ final class CellColumns {
                 : Optional.empty();
     }
 
-    private List<PageText.Numbered> byColumn(String language) {
+    private List<PageText.Numbered> byColumn(LineReader.Readings readings) {
         boolean[] pedal = new boolean[headings.size()];
         for (int i = 0; i < pedal.length; i++) {
-            pedal[i] = DivisionHeading.read(headings.get(i).text(), language)
+            pedal[i] = readings.heading(headings.get(i).text())
                     .filter(head -> head.word().isPedal())
                     .isPresent();
         }

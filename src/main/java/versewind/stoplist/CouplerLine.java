@@ -21,6 +21,9 @@ import versewind.stoplist.UnresolvedCoupler.Named;
  */
 record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
 
+    /** No couplers. */
+    static final CouplerLine NONE = new CouplerLine(List.of(), List.of());
+
     /** True if a line stands where couplers are listed. */
     enum Where {
         AMONG_COUPLERS,
@@ -42,6 +45,9 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
 
     /** Reads the couplers of a line; none where it is no line of couplers. */
     static CouplerLine read(String line, Where where, Set<Coupler.Kind> hint, String language) {
+        if (where == Where.ELSEWHERE && !CouplerWords.mayCouple(line, language)) {
+            return NONE;
+        }
         Reader reader = new Reader(where, hint, language);
         reader.line(IN_TWO.matcher(line).replaceAll("$1k"));
         return new CouplerLine(List.copyOf(reader.couplers), List.copyOf(reader.rest));

@@ -38,6 +38,19 @@ record CouplerWords(
         return new Sorter(text, language).sorted();
     }
 
+    /** True if a text without any of this names no coupler, unless couplers are listed where it stands. */
+    static boolean mayCouple(String text, String language) {
+        List<String> plain = Spelling.words(text);
+        CouplerWords words = of(text, language);
+        return words.saysCoupler()
+                || words.isToPedal()
+                || words.isOfManuals()
+                || words.joins()
+                || words.kinds.contains(Coupler.Kind.UNISON_OFF)
+                || (!words.divisions.isEmpty() && WordList.of("own pitch").in(plain))
+                || WordList.of("alone").in(plain);
+    }
+
     boolean saysCoupler() {
         return says.contains("coupler");
     }

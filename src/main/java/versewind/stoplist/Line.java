@@ -15,32 +15,97 @@ final class Line {
     static final char GAP = '\u0001';
 
     private static final int MOST_WORDS = 3;
-    private static final Pattern TOKEN = Pattern.compile("(?<number>\\d{1,2}["
-            + " .+-]{0,2}\\d\\s?/\\s?\\d{1,2}|\\d{2,3}/\\d|\\d\\s?/\\s?\\d{1,2}|\\d{1,2}[.,]\\d{1,2}|\\d+)"
-            + "|(?<roman>[IVX]+(?![\\p{L}\\d]))|(?<word>\\p{L}[\\p{L}\\p{M}]*)|(?<quote>['\"])"
-            + "|(?<open>[(\\[{])|(?<close>[)\\]}])|(?<sign>\\S)");
+    private static final Pattern NUMBER = Pattern.compile(
+            "\\d{1,2}[ .+-]{0,2}\\d\\s?/\\s?\\d{1,2}|\\d{2,3}/\\d" + "|\\d\\s?/\\s?\\d{1,2}|\\d{1,2}[.,]\\d{1,2}|\\d+");
+    private static final String NUMERALS = "IVX";
+    private static final String QUOTES = "'\"";
+    private static final String OPENING = "([{";
+    private static final String CLOSING = ")]}";
+    private static final String BLANKS = " \t\n\u000b\f\r";
+    /** What may stand between the figures of one number, and how much of it. */
+    private static final String IN_NUMBERS = " .+-,\t\n\u000b\f\r";
+
+    private static final int MOST_IN_NUMBERS = 3;
 
     private final String text;
     private final List<Token> tokens = new ArrayList<>();
 
     Line(String text) {
         this.text = text;
-        Matcher matcher = TOKEN.matcher(text);
-        while (matcher.find()) {
-            Token.Kind kind = kind(matcher);
-            boolean hasLetters = kind == Token.Kind.WORD || kind == Token.Kind.ROMAN;
-            String plain = hasLetters ? Spelling.spelled(matcher.group()) : "";
-            tokens.add(new Token(kind, matcher.group(), plain, matcher.start()));
+        int at = 0;
+        while (at < text.length()) {
+            at = BLANKS.indexOf(text.charAt(at)) >= 0 ? at + 1 : add(at);
         }
     }
 
-    private static Token.Kind kind(Matcher matcher) {
-        for (Token.Kind kind : Token.Kind.values()) {
-            if (matcher.start(kind.word()) >= 0) {
-                return kind;
-            }
+    /** Adds the token that begins at a place, and says where it ends. */
+    private int add(int at) {
+        int sign = text.codePointAt(at);
+        if (sign >= '0' && sign <= '9') {
+            return add(Token.Kind.NUMBER, at, endOfNumber(at));
         }
-        throw new IllegalStateException("a token of no kind");
+        if (Character.isLetter(sign)) {
+            int end = endOfNumeral(at);
+            return end > at ? add(Token.Kind.ROMAN, at, end) : add(Token.Kind.WORD, at, endOfWord(at));
+        }
+        Token.Kind kind = QUOTES.indexOf(sign) >= 0
+                ? Token.Kind.QUOTE
+                : OPENING.indexOf(sign) >= 0
+                        ? Token.Kind.OPEN
+                        : CLOSING.indexOf(sign) >= 0 ? Token.Kind.CLOSE : Token.Kind.SIGN;
+        return add(kind, at, at + Character.charCount(sign));
+    }
+
+    private int add(Token.Kind kind, int from, int to) {
+        String part = text.substring(from, to);
+        boolean hasLetters = kind == Token.Kind.WORD || kind == Token.Kind.ROMAN;
+        tokens.add(new Token(kind, part, hasLetters ? Spelling.spelled(part) : "", from));
+        return to;
+    }
+
+    private int endOfNumber(int from) {
+        int end = from;
+        while (isDigit(end)) {
+            end++;
+        }
+        int next = end;
+        while (next < text.length() && next < end + MOST_IN_NUMBERS && IN_NUMBERS.indexOf(text.charAt(next)) >= 0) {
+            next++;
+        }
+        if (!isDigit(next) && !text.startsWith("/", next)) {
+            return end;
+        }
+        Matcher number = NUMBER.matcher(text).region(from, text.length());
+        return number.lookingAt() ? number.end() : end;
+    }
+
+    private boolean isDigit(int at) {
+        return at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9';
+    }
+
+    /** Where the letters I, V and X end, if no other letter or figure follows; where they begin otherwise. */
+    private int endOfNumeral(int from) {
+        int end = from;
+        while (end < text.length() && NUMERALS.indexOf(text.charAt(end)) >= 0) {
+            end++;
+        }
+        boolean goesOn = end < text.length() && (isDigit(end) || Character.isLetter(text.codePointAt(end)));
+        return goesOn ? from : end;
+    }
+
+    private int endOfWord(int from) {
+        int end = from;
+        while (end < text.length() && (Character.isLetter(text.codePointAt(end)) || isMark(text.codePointAt(end)))) {
+            end += Character.charCount(text.codePointAt(end));
+        }
+        return end;
+    }
+
+    private static boolean isMark(int sign) {
+        int kind = Character.getType(sign);
+        return kind == Character.NON_SPACING_MARK
+                || kind == Character.COMBINING_SPACING_MARK
+                || kind == Character.ENCLOSING_MARK;
     }
 
     String text() {

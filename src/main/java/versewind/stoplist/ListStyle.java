@@ -19,8 +19,17 @@ import java.util.stream.Stream;
  * @param pitched whether most stops have their pitch written
  * @param halves whether B and D in brackets mean bass and treble
  * @param headed whether a division has a heading, or too few lines name stops for a list without
+ * @param stopLines texts of this list that were taken apart as stops
+ * @param names whether texts of this list are names of stops
  */
-record ListStyle(String language, boolean numbered, boolean pitched, boolean halves, boolean headed) {
+record ListStyle(
+        String language,
+        boolean numbered,
+        boolean pitched,
+        boolean halves,
+        boolean headed,
+        Memory<StopLine> stopLines,
+        Memory<Boolean> names) {
 
     private static final TokenForm LEADING = TokenForm.of("#3 _word|roman");
     private static final TokenForm LETTER_ASIDE = TokenForm.of("open letter close", "number letter");
@@ -36,7 +45,7 @@ record ListStyle(String language, boolean numbered, boolean pitched, boolean hal
     private static final int LONGEST_NAME = 40;
 
     /** A list of which nothing is known. */
-    static final ListStyle PLAIN = new ListStyle("", false, true, true, true);
+    static final ListStyle PLAIN = new ListStyle("", false, true, true, true, Memory.none(), Memory.none());
 
     /** Looks at all lines of a list. */
     static ListStyle of(List<String> lines) {
@@ -45,7 +54,14 @@ record ListStyle(String language, boolean numbered, boolean pitched, boolean hal
                         .filter(heading -> !heading.word().isPedal())
                         .isPresent())
                 || names(lines).count() < FEWEST_NAMES;
-        return new ListStyle(language, isNumbered(lines), isPitched(lines), areHalves(lines), headed);
+        return new ListStyle(
+                language,
+                isNumbered(lines),
+                isPitched(lines),
+                areHalves(lines),
+                headed,
+                Memory.ofList(),
+                Memory.ofList());
     }
 
     /** A manual in this list. */

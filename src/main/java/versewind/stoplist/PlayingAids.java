@@ -1,6 +1,5 @@
 package versewind.stoplist;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import versewind.organ.Coupler;
@@ -13,7 +12,6 @@ final class PlayingAids {
     private static final TokenForm PEDAL_PITCH = TokenForm.of("=al =pedale|=pedaliera|=pedal");
     private static final String USUAL =
             "not said which: taken to join two manuals and to couple both to the pedal; please check";
-    private static final CouplerLine NONE = new CouplerLine(List.of(), List.of());
 
     private final ParsedLines lines;
     private final String language;
@@ -29,7 +27,9 @@ final class PlayingAids {
         boolean before = section.kind().isEmpty() && section.isBeforeDivisions();
         boolean stop = section.kind().isEmpty() && PEDAL_PITCH.in(line) >= 0 && Pitches.isMarked(line);
         boolean aside = section.is(Kind.PISTONS) || section.is(Kind.NOTES);
-        return before || stop || aside ? NONE : CouplerLine.read(text, section.where(), section.hint(), language);
+        return before || stop || aside
+                ? CouplerLine.NONE
+                : CouplerLine.read(text, section.where(), section.hint(), language);
     }
 
     /** Takes in the couplers of a line, and the tremulants among them. */

@@ -213,7 +213,9 @@ final class Segments {
 
     /** True if a text holds the name of a known stop and nothing that is no part of it. */
     static boolean isNamed(String text, ListStyle style) {
-        String name = StopLine.of(text, style).name();
-        return !name.isEmpty() && Lexicon.get().find(name, style.setting()).isPresent();
+        return style.names().of(text, each -> {
+            String name = StopLine.of(each, style).name();
+            return !name.isEmpty() && Lexicon.get().find(name, style.setting()).isPresent();
+        });
     }
 }

@@ -1,22 +1,17 @@
 package versewind.stoplist;
 
 import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** Names without what differs between two ways to write the same one. */
 final class Spelling {
 
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
-    private static final Pattern NOT_IN_WORDS = Pattern.compile("[^a-z0-9]+");
     private static final Pattern LETTERS = Pattern.compile("\\p{L}{3}");
-    private static final Pattern NUMERAL = Pattern.compile("[ivx]{2,}");
-    private static final Pattern DOUBLED = Pattern.compile("([a-z])\\1+");
-    private static final Pattern SOFT_C = Pattern.compile("c(?=[eiy])");
-    private static final Pattern HARD_C = Pattern.compile("c(?!h)");
-    private static final Pattern LAST_E = Pattern.compile("(?<=..)e$");
     private static final List<List<String>> SOUNDS = List.of(
             List.of("oe", "o"),
             List.of("ae", "a"),
@@ -32,15 +27,36 @@ final class Spelling {
             List.of("y", "i"),
             List.of("w", "v"));
 
+    private static final int LATIN_LETTERS = 0x250;
+    private static final String[] LATIN = latin();
+
     private Spelling() {}
 
     /** Small letters without accents: "Flûte à bec" becomes "flute a bec". */
     static String plain(String text) {
-        String small = text.toLowerCase(Locale.ROOT);
-        if (small.chars().allMatch(letter -> letter < '\u0080')) {
-            return small.replace("&", " and ");
+        StringBuilder small = new StringBuilder(text.length() + 2);
+        for (int i = 0; i < text.length(); i++) {
+            char letter = text.charAt(i);
+            if (letter >= LATIN.length) {
+                return folded(text);
+            }
+            small.append(LATIN[letter]);
         }
-        String apart = small.replace("\u00df", "ss")
+        return small.toString();
+    }
+
+    /** The letters of Latin alphabets, each as it is plain. */
+    private static String[] latin() {
+        String[] plain = new String[LATIN_LETTERS];
+        for (char letter = 0; letter < plain.length; letter++) {
+            plain[letter] = folded(Character.toString(letter));
+        }
+        return plain;
+    }
+
+    private static String folded(String text) {
+        String apart = text.toLowerCase(Locale.ROOT)
+                .replace("\u00df", "ss")
                 .replace("\u00e6", "ae")
                 .replace("\u0153", "oe")
                 .replace("\u00f8", "o")
@@ -78,9 +94,19 @@ final class Spelling {
 
     /** The words, of letters and digits only. */
     static List<String> words(String text) {
-        return Stream.of(NOT_IN_WORDS.split(plain(text), -1))
-                .filter(word -> !word.isEmpty())
-                .toList();
+        String plain = plain(text);
+        List<String> words = new ArrayList<>();
+        int from = -1;
+        for (int i = 0; i <= plain.length(); i++) {
+            boolean within = i < plain.length() && isPlain(plain.charAt(i));
+            if (within && from < 0) {
+                from = i;
+            } else if (!within && from >= 0) {
+                words.add(plain.substring(from, i));
+                from = -1;
+            }
+        }
+        return Collections.unmodifiableList(words);
     }
 
     /** Letters and digits alone: two names with the same are spelled the same. */
@@ -88,26 +114,61 @@ final class Spelling {
         String plain = plain(text);
         StringBuilder letters = new StringBuilder(plain.length());
         for (int i = 0; i < plain.length(); i++) {
-            char letter = plain.charAt(i);
-            if ((letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9')) {
-                letters.append(letter);
+            if (isPlain(plain.charAt(i))) {
+                letters.append(plain.charAt(i));
             }
         }
-        return letters.toString();
+        return letters.length() == plain.length() ? plain : letters.toString();
+    }
+
+    private static boolean isPlain(char letter) {
+        return (letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9');
     }
 
     /** One spelling for letters that languages write differently: Oktave, Octave, Octav. */
     static String sounded(String text) {
         String sound = spelled(text);
-        if (NUMERAL.matcher(sound).matches()) {
+        if (isNumeral(sound)) {
             return sound;
         }
-        sound = SOFT_C.matcher(sound).replaceAll("z");
+        sound = withC(sound, "eiy", true, 'z');
         for (List<String> pair : SOUNDS) {
             sound = sound.replace(pair.get(0), pair.get(1));
         }
-        sound = HARD_C.matcher(sound).replaceAll("k");
-        return LAST_E.matcher(DOUBLED.matcher(sound).replaceAll("$1")).replaceAll("");
+        sound = singled(withC(sound, "h", false, 'k'));
+        boolean isOpen = sound.length() > 2 && sound.endsWith("e");
+        return isOpen ? sound.substring(0, sound.length() - 1) : sound;
+    }
+
+    private static boolean isNumeral(String letters) {
+        return letters.length() > 1 && letters.chars().allMatch(each -> "ivx".indexOf(each) >= 0);
+    }
+
+    /** With another letter for every c that one of these follows, or that none of them does. */
+    private static String withC(String letters, String next, boolean isNext, char other) {
+        if (letters.indexOf('c') < 0) {
+            return letters;
+        }
+        StringBuilder changed = new StringBuilder(letters);
+        for (int i = 0; i < letters.length(); i++) {
+            boolean follows = i + 1 < letters.length() && next.indexOf(letters.charAt(i + 1)) >= 0;
+            if (letters.charAt(i) == 'c' && follows == isNext) {
+                changed.setCharAt(i, other);
+            }
+        }
+        return changed.toString();
+    }
+
+    /** With one letter for several of the same. */
+    private static String singled(String letters) {
+        StringBuilder single = new StringBuilder(letters.length());
+        for (int i = 0; i < letters.length(); i++) {
+            char letter = letters.charAt(i);
+            if (i == 0 || letter != letters.charAt(i - 1) || Character.isDigit(letter)) {
+                single.append(letter);
+            }
+        }
+        return single.toString();
     }
 
     /** The least number of letters put in, taken out, replaced or swapped with the next, up to a limit. */

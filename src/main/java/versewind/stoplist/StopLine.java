@@ -42,7 +42,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
 
     /** Takes the text of one stop apart. */
     static StopLine of(String text, ListStyle style) {
-        return new Taker(EntryNumber.without(text), style).taken();
+        return style.stopLines().of(text, each -> new Taker(EntryNumber.without(each), style).taken());
     }
 
     /** True if a text names a known stop with its pitch. */

@@ -53,8 +53,7 @@ public record StopList(
                 PastedCells.joined(BrokenLines.joined(NumberedStops.spelledOut(BoxMarks.spelledOut(all.get(true)))));
         LineReader.Readings readings = new LineReader.Readings(
                 ListStyle.of(rows.stream().map(PageText.Numbered::text).toList()));
-        List<PageText.Numbered> lines =
-                CellColumns.sorted(rows, readings.style().language());
+        List<PageText.Numbered> lines = CellColumns.sorted(rows, readings);
         ParsedLines parsed = LineReader.of(Grid.rows(lines, readings), readings);
         if (lines != rows) {
             parsed.leaveOut(

@@ -28,12 +28,6 @@ record Token(Kind kind, String text, String plain, int start) {
         /** One sign of any other kind. */
         SIGN;
 
-        private final String word = name().toLowerCase(Locale.ROOT);
-
-        String word() {
-            return word;
-        }
-
         static Kind of(String word) {
             return valueOf(word.toUpperCase(Locale.ROOT));
         }

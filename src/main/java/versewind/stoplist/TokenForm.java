@@ -78,10 +78,11 @@ final class TokenForm {
             if (token >= line.size() || (near == '~' && line.gap(token) > 0) || (near == '_' && line.gap(token) == 0)) {
                 return 0;
             }
-            return choices.stream()
-                    .mapToInt(choice -> choice.length(line, token))
-                    .max()
-                    .orElse(0);
+            int longest = 0;
+            for (Choice choice : choices) {
+                longest = Math.max(longest, choice.length(line, token));
+            }
+            return longest;
         }
     }
 

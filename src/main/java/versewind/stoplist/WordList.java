@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * The words of one kind, of {@code words.csv}: neither names of stops nor of divisions, but units, prepositions,
@@ -15,11 +14,28 @@ import java.util.stream.IntStream;
  *
  * @param whole words that stand as they are
  * @param starred words with a star at one end, or both, for any letters
- * @param phrases several words, by the first of them
+ * @param phrases what follows the first of several words, by that word
  */
-record WordList(Set<String> whole, List<String> starred, Map<String, List<List<String>>> phrases) {
+record WordList(Set<String> whole, List<Starred> starred, Map<String, List<List<Starred>>> phrases) {
 
     private static final Map<String, WordList> TABLE = read();
+
+    /** A word as it stands in the table; an open end stands for any letters. */
+    private record Starred(String letters, boolean open, boolean end) {
+
+        static Starred of(String entry) {
+            boolean open = entry.startsWith("*");
+            boolean end = entry.endsWith("*");
+            return new Starred(entry.substring(open ? 1 : 0, entry.length() - (end ? 1 : 0)), open, end);
+        }
+
+        boolean fits(String word) {
+            if (open) {
+                return end ? word.contains(letters) : word.endsWith(letters);
+            }
+            return end ? word.startsWith(letters) : word.equals(letters);
+        }
+    }
 
     private static Map<String, WordList> read() {
         Map<String, WordList> table = new HashMap<>();
@@ -31,9 +47,9 @@ record WordList(Set<String> whole, List<String> starred, Map<String, List<List<S
                 if (phrase.size() > 1) {
                     list.phrases
                             .computeIfAbsent(phrase.get(0), first -> new ArrayList<>())
-                            .add(phrase);
+                            .add(phrase.stream().skip(1).map(Starred::of).toList());
                 } else if (entry.contains("*")) {
-                    list.starred.add(entry);
+                    list.starred.add(Starred.of(entry));
                 } else {
                     list.whole.add(entry);
                 }
@@ -63,32 +79,47 @@ record WordList(Set<String> whole, List<String> starred, Map<String, List<List<S
         }
         String word = words.get(place);
         int longest = has(word) ? 1 : 0;
-        for (List<String> phrase : phrases.getOrDefault(word, List.of())) {
-            boolean fits = place + phrase.size() <= words.size()
-                    && IntStream.range(1, phrase.size()).allMatch(i -> fits(phrase.get(i), words.get(place + i)));
-            longest = fits ? Math.max(longest, phrase.size()) : longest;
+        for (List<Starred> phrase : phrases.getOrDefault(word, List.of())) {
+            if (phrase.size() >= longest && begins(phrase, words, place + 1)) {
+                longest = phrase.size() + 1;
+            }
         }
         return longest;
     }
 
-    private static boolean fits(String pattern, String word) {
-        boolean open = pattern.startsWith("*");
-        boolean end = pattern.endsWith("*");
-        String part = pattern.substring(open ? 1 : 0, pattern.length() - (end ? 1 : 0));
-        if (open) {
-            return end ? word.contains(part) : word.endsWith(part);
+    private static boolean begins(List<Starred> phrase, List<String> words, int place) {
+        if (place + phrase.size() > words.size()) {
+            return false;
         }
-        return end ? word.startsWith(part) : word.equals(part);
+        for (int i = 0; i < phrase.size(); i++) {
+            if (!phrase.get(i).fits(words.get(place + i))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** True if one word is of this kind. */
     boolean has(String word) {
-        return whole.contains(word) || starred.stream().anyMatch(each -> fits(each, word));
+        if (whole.contains(word)) {
+            return true;
+        }
+        for (Starred each : starred) {
+            if (each.fits(word)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** True if an entry of this kind begins at any of the words. */
     boolean in(List<String> words) {
-        return IntStream.range(0, words.size()).anyMatch(i -> at(words, i) > 0);
+        for (int i = 0; i < words.size(); i++) {
+            if (at(words, i) > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** True if a text has an entry of this kind. */
