@@ -61,6 +61,24 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
                 verses().subList(0, verse).stream());
     }
 
+    /** The verse of the plan before one; empty for the first of the service. */
+    Optional<Verse> verseBefore(int verse) {
+        return verse > 0
+                ? Optional.of(verse(verse - 1))
+                : IntStream.range(0, index)
+                        .mapToObj(hymn -> plan.hymns().get(index - 1 - hymn).verses())
+                        .filter(verses -> !verses.isEmpty())
+                        .map(verses -> verses.get(verses.size() - 1))
+                        .findFirst();
+    }
+
+    /** The verses of the plan after one, the next of the service first. */
+    Stream<Verse> after(int verse) {
+        return Stream.concat(
+                verses().subList(verse + 1, verses().size()).stream(),
+                plan.hymns().subList(index + 1, plan.hymns().size()).stream().flatMap(hymn -> hymn.verses().stream()));
+    }
+
     /** The pistons that are pressed for a verse. */
     Pressed pressed(Verse verse) {
         return Pressed.of(organ(), verse.piston());
@@ -83,7 +101,15 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** What sounds in a verse. */
     PlayedRegistration played(int verse) {
-        return faults.played(verse(verse).registration(), verse(verse).hands(), company(verse));
+        return played(verse(verse));
+    }
+
+    /** What sounds in a verse of this day. */
+    PlayedRegistration played(Verse other) {
+        return faults.played(
+                other.registration(),
+                other.hands(),
+                Company.of(other, plan.heading().occasion()));
     }
 
     /** What is wrong with the stops of a verse of this day. */

@@ -59,6 +59,9 @@ final class Practice {
     /** How much greater the clear share of full organ is than that of what is drawn when there is more to draw. */
     static final double MORE_ORGAN_SHARE = 0.03;
 
+    /** From so many stops on, what is drawn on a manual is meant to be heard, and not left for something else. */
+    static final int A_CHORUS = 2;
+
     /** Beats that a room rings, from which a note wants to be shorter, and much shorter. */
     static final int RINGS_BEATS = 3;
 

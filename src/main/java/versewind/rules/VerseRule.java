@@ -150,6 +150,54 @@ public enum VerseRule implements PlanRule {
         }
     },
 
+    /**
+     * A chorus that is drawn by hand is heard: in its verse, or in a later one for which it is prepared. Where it goes
+     * again, or the service ends, and nobody has heard it, its coupler has been forgotten.
+     */
+    NOT_HEARD("drawn and not heard", 2) {
+        @Override
+        public Optional<Breach> breach(InHymn hymn, int index) {
+            IndexSet before = hymn.verseBefore(index)
+                    .map(verse -> verse.registration().stops())
+                    .orElse(IndexSet.EMPTY);
+            IndexSet fresh = hymn.verse(index).registration().stops().minus(before);
+            return hymn.faults().organ().manuals().stream()
+                    .filter(division -> !coupler(hymn, index, division).isEmpty())
+                    .filter(division -> isNeverHeard(
+                            hymn,
+                            index,
+                            division,
+                            fresh.and(hymn.faults().organ().allOf(division))))
+                    .findFirst()
+                    .map(division -> new Breach(
+                            List.of(),
+                            "Nobody hears what is drawn on the "
+                                    + hymn.organ().divisions().get(division).name()
+                                    + ": it is neither played nor coupled.",
+                            () -> Stream.of(hymn.drawing(index, coupled(hymn, index, division)))));
+        }
+
+        private static boolean isNeverHeard(InHymn hymn, int index, int division, IndexSet idle) {
+            return idle.size() >= Practice.A_CHORUS
+                    && hymn.verse(index).isPlayed()
+                    && hymn.verse(index).piston().isBlank()
+                    && Stream.concat(Stream.of(hymn.verse(index)), hymn.after(index))
+                            .takeWhile(verse -> verse.registration().stops().meets(idle))
+                            .noneMatch(verse -> hymn.played(verse).isHeard(division));
+        }
+
+        private static Registration coupled(InHymn hymn, int index, int division) {
+            Registration drawn = hymn.verse(index).registration();
+            return drawn.withCouplers(drawn.couplers().plus(coupler(hymn, index, division)));
+        }
+
+        /** What brings a division to the left hand. */
+        private static IndexSet coupler(InHymn hymn, int index, int division) {
+            return StopChoice.of(hymn.faults().organ())
+                    .coupler(division, hymn.verse(index).hands().left());
+        }
+    },
+
     /** The pedal balances the manuals: its own stops have less than {@link Practice#PEDAL_SHARE} of the loudness. */
     PEDAL_BOOMS("pedal booms", 3) {
         @Override

@@ -117,6 +117,11 @@ final class PlanCases {
                         introducing(CATHEDRAL.verse("Choir", "Choir: Dulciana 8", "Choir closed")),
                         WITH_REEDS),
                 breaks(
+                        VerseRule.NOT_HEARD,
+                        "Nobody hears what is drawn on the Swell: it is neither played nor coupled.",
+                        "Draw Swell to Great.",
+                        great(EIGHT, FOUR, TWO, "Swell: Open Diapason 8", "Swell: Principal 4")),
+                breaks(
                         VerseRule.INTRODUCTION_LOUDEST,
                         "The introduction is louder than the organ in any verse.",
                         "Play it on what V1 has.",
@@ -274,6 +279,10 @@ final class PlanCases {
                                 "Great", "Choir", "Great: Diapason I 8", "Choir: Dulciana 8", "Choir to Pedal")),
                 keeps(VerseRule.INTRODUCTION_LOUDER, introducing(WITH_REEDS), WITH_REEDS),
                 keeps(VerseRule.INTRODUCTION_ELSEWHERE, introducing(CHORUS), WITH_REEDS),
+                keeps(
+                        VerseRule.NOT_HEARD,
+                        great(EIGHT, FOUR, SWELL_FLUTES[0], SWELL_FLUTES[1]),
+                        swell(EIGHT, FOUR, SWELL_FLUTES[0], SWELL_FLUTES[1])),
                 keeps(VerseRule.INTRODUCTION_LOUDEST, introducing(CHORUS), CHORUS, WITH_REEDS),
                 keeps(
                         VerseRule.HANDS_CROSSED,
