@@ -73,7 +73,7 @@ final class Requirements {
         Requirement requirement = alone.with(withinReach(plan, place, alone, most), wantsReeds, full);
         boolean isUnderDescant =
                 verse(plan, place).sungBy() == SungBy.DESCANT && alone.least().compareTo(Fullness.PLAIN) <= 0;
-        return isUnderDescant && flues.isPresent() ? requirement.withoutReeds() : requirement;
+        return isUnderDescant ? requirement.withoutReeds() : requirement;
     }
 
     /** The share that is usual for those who sing, or will sing, in a verse. */
