@@ -60,11 +60,6 @@ public record Undo<T>(T now, Optional<T> saved, List<T> past, List<T> future) {
         return future.stream().findFirst();
     }
 
-    /** With the same past, but another value that was not reached by a change. */
-    public Undo<T> restored(T other) {
-        return new Undo<>(other, saved, past, future);
-    }
-
     /** After it was saved as it is. */
     public Undo<T> savedAs(T written) {
         return new Undo<>(now, Optional.of(written), past, future);

@@ -63,18 +63,6 @@ record Draft(Registration registration, HandsAndFeet hands) {
         return with(registration.withStops(others));
     }
 
-    Draft withStop(int stop) {
-        return withStops(stops().with(stop));
-    }
-
-    Draft toggleStop(int stop) {
-        return with(registration.toggleStop(stop));
-    }
-
-    Draft toggleCoupler(int coupler) {
-        return with(registration.toggleCoupler(coupler));
-    }
-
     Draft withBox(int division, BoxPosition position) {
         return with(registration.withBox(division, position));
     }

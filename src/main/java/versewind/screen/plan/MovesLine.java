@@ -158,11 +158,6 @@ final class MovesLine {
         }
     }
 
-    /** What is moved between two registrations, by full names: "Great + Trumpet 8 - Fifteenth 2  Swell box 1/2". */
-    static String between(State state, Instrument instrument, Registration from, Registration to) {
-        return String.join(between(state), groups(state, instrument, StopChanges.between(from, to), Detail.NAMES));
-    }
-
     private static final int SHORT_NAME = 5;
 
     /** What is drawn and not heard in the verse is said apart, and last. */
