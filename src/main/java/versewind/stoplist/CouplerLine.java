@@ -31,9 +31,6 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         ELSEWHERE
     }
 
-    /** "Manual-Coppel" is one word, as "Manualkoppel" is. */
-    private static final Pattern IN_TWO = Pattern.compile("(?i)\\b(manual|pedal)[- ][ck](?=opp?el)");
-
     private static final Pattern LEADING_QUOTES = Pattern.compile("^[\\s\"']+");
     private static final TokenForm NUMBERED = TokenForm.of("#3|letter [.]|close", "#3|[*\u2022-]");
     private static final TokenForm NUMERAL = TokenForm.of("roman [.]|close?");
@@ -49,7 +46,7 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
             return NONE;
         }
         Reader reader = new Reader(where, hint, language);
-        reader.line(IN_TWO.matcher(line).replaceAll("$1k"));
+        reader.line(line);
         return new CouplerLine(List.copyOf(reader.couplers), List.copyOf(reader.rest));
     }
 

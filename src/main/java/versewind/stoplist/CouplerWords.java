@@ -134,6 +134,7 @@ record CouplerWords(
             return DivisionWord.at(pair, 0, language)
                             .filter(each -> each.length() == 2)
                             .isPresent()
+                    || WordList.of("coupler").at(pair, 0) == 2
                     || WordList.of("sub").has(pair.get(0))
                     || WordList.of("super").has(pair.get(0))
                     || WordList.of("octave").has(pair.get(0));

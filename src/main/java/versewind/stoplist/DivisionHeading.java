@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -43,6 +44,7 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
             TokenForm.of("open <manual>? [.]? count [.]? <manual>? [.]? [,]|close");
     private static final TokenForm PAIR = TokenForm.of(
             "roman|number [.]? [+-] roman|number|<pedal_letters> [.]?", "<pedal_letters> [.]? [+-] roman|number");
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final String EDGES = ".,;:*\u2022=~#-";
     private static final String DASH = " - ";
     private static final int MOST_UNKNOWN = 2;
@@ -271,7 +273,7 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
     }
 
     private static String named(String core, DivisionWord word) {
-        String name = Spelling.trimmed(core.replaceAll("\\s+", " "), EDGES);
+        String name = Spelling.trimmed(BLANKS.matcher(core).replaceAll(" "), EDGES);
         String known = SHORT.get(Spelling.spelled(name));
         if (known != null) {
             return known;

@@ -284,12 +284,15 @@ final class PageText {
                         .replace("&", CELL)
                         .replace(TEX_ROW, "");
             }
-            String plain =
-                    WIKI_SIGNS.matcher(ATTRIBUTES.matcher(text).replaceAll("")).replaceAll("");
-            return Optional.of(WIKI_HEAD.matcher(plain.strip()))
-                    .filter(Matcher::matches)
-                    .map(head -> head.group(1))
-                    .orElse(plain);
+            String cells =
+                    text.indexOf('|') < 0 ? text : ATTRIBUTES.matcher(text).replaceAll("");
+            String plain = WIKI_SIGNS.matcher(cells).replaceAll("");
+            return !plain.contains("==")
+                    ? plain
+                    : Optional.of(WIKI_HEAD.matcher(plain.strip()))
+                            .filter(Matcher::matches)
+                            .map(head -> head.group(1))
+                            .orElse(plain);
         }
     }
 }

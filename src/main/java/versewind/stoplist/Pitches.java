@@ -13,6 +13,7 @@ final class Pitches {
             "64", "32", "21 1/3", "16", "12 4/5", "10 2/3", "9 1/7", "8", "6 2/5", "5 1/3", "4 4/7", "4", "3 5/9",
             "3 1/5", "2 2/3", "2 2/7", "2", "1 7/9", "1 3/5", "1 1/3", "1 1/7", "1", "8/9", "4/5", "2/3", "4/7", "1/2",
             "2/5", "1/3", "1/4", "8/11", "8/13", "8/15", "16/19", "1 1/2");
+    private static final Set<String> PALMS = Set.of("13", "26", "52");
     private static final TokenForm MARKED = TokenForm.of("pitch quote ~quote?", "pitch [-]? <feet> ~[.]?");
     private static final double TOLERANCE_FT = 0.035;
     private static final double HALF_PALM_FT = 6.5;
@@ -36,6 +37,11 @@ final class Pitches {
                         ? nearest(Double.parseDouble(text.replace(',', '.')))
                         : Footage.parse(text);
         };
+    }
+
+    /** True if a number means 8, 16 or 32 ft in palms. */
+    static boolean isPalms(String number) {
+        return PALMS.contains(number);
     }
 
     /** The pitch that a number of palms means: 13 in Spain and 12 in Portugal are 8 ft. */

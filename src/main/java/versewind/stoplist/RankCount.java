@@ -1,6 +1,7 @@
 package versewind.stoplist;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import versewind.stoplist.Token.Kind;
 
 /**
@@ -13,6 +14,7 @@ import versewind.stoplist.Token.Kind;
  */
 record RankCount(int length, int count, boolean range) {
 
+    private static final Pattern MIXED = Pattern.compile("\\d+[ +-]+\\d/\\d");
     static final RankCount NONE = new RankCount(0, 0, false);
     private static final TokenForm MARKED = TokenForm.of(
             "count [-/] count [-/] count [-/] count [.-]* <ranks> ~[.]?",
@@ -36,7 +38,7 @@ record RankCount(int length, int count, boolean range) {
 
     /** A number with a word for ranks that begins at a token. */
     static RankCount marked(Line line, int token) {
-        boolean mixed = line.at(token).text().matches("\\d+[ +-]+\\d/\\d");
+        boolean mixed = MIXED.matcher(line.at(token).text()).matches();
         int length = !mixed && Pitches.isApart(line, token, "/.,'") ? MARKED.at(line, token) : 0;
         char after = length == 0 ? ' ' : line.after(token + length - 1);
         return length == 0 || Character.isDigit(after) || after == '\'' ? NONE : of(line, token, length);

@@ -11,6 +11,8 @@ import java.util.regex.Pattern;
 final class Spelling {
 
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+    private static final Pattern AROUND_NAME = Pattern.compile("^[\\s\\d.)*\u2022-]+|[\\s:.,;]+$");
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern LETTERS = Pattern.compile("\\p{L}{3}");
     private static final List<List<String>> SOUNDS = List.of(
             List.of("oe", "o"),
@@ -34,6 +36,9 @@ final class Spelling {
 
     /** Small letters without accents: "Flûte à bec" becomes "flute a bec". */
     static String plain(String text) {
+        if (isPlain(text)) {
+            return text;
+        }
         StringBuilder small = new StringBuilder(text.length() + 2);
         for (int i = 0; i < text.length(); i++) {
             char letter = text.charAt(i);
@@ -67,7 +72,7 @@ final class Spelling {
 
     /** A name as it is written, without the number or sign before it and the stops behind it. */
     static String unnumbered(String text) {
-        return text.replaceAll("^[\\s\\d.)*\u2022-]+|[\\s:.,;]+$", "").replaceAll("\\s+", " ");
+        return BLANKS.matcher(AROUND_NAME.matcher(text).replaceAll("")).replaceAll(" ");
     }
 
     /** Without blanks and these signs at both ends. */
@@ -112,13 +117,25 @@ final class Spelling {
     /** Letters and digits alone: two names with the same are spelled the same. */
     static String spelled(String text) {
         String plain = plain(text);
+        if (isPlain(plain)) {
+            return plain;
+        }
         StringBuilder letters = new StringBuilder(plain.length());
         for (int i = 0; i < plain.length(); i++) {
             if (isPlain(plain.charAt(i))) {
                 letters.append(plain.charAt(i));
             }
         }
-        return letters.length() == plain.length() ? plain : letters.toString();
+        return letters.toString();
+    }
+
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (!isPlain(text.charAt(i))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isPlain(char letter) {

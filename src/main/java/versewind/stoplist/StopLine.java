@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import versewind.organ.Family;
 import versewind.organ.Footage;
@@ -38,6 +39,9 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
     private static final TokenForm PIPES = TokenForm.of("#4 <pipes>");
     private static final TokenForm ASIDE = TokenForm.of("#3 [%] <material>?", "#4 <pipes>", "<metal>");
     private static final TokenForm LEADING = TokenForm.of("#3 _[-] word|roman", "#3 _word|roman");
+    private static final Pattern BETWEEN_PIECES = Pattern.compile(Line.GAP + "|: ");
+    private static final Pattern BLANKS = Pattern.compile("[ \\t]+");
+
     private static final String EDGES = ".,;:*\u2022\u2020\u2021=~|/#+>-";
 
     /** Takes the text of one stop apart. */
@@ -128,8 +132,8 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         /** The first piece with letters is the name; the others are remarks, but for the half of the keyboard. */
         private String name() {
             String name = "";
-            for (String piece : line.text().split(Line.GAP + "|: ", -1)) {
-                String trimmed = Spelling.trimmed(piece, EDGES).replaceAll("[ \\t]+", " ");
+            for (String piece : BETWEEN_PIECES.split(line.text(), -1)) {
+                String trimmed = BLANKS.matcher(Spelling.trimmed(piece, EDGES)).replaceAll(" ");
                 if (trimmed.isEmpty()) {
                     continue;
                 }
@@ -344,8 +348,8 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             for (int i = 0; i < line.size(); i++) {
                 boolean named = Pitches.isInName(line, i)
                         && !(line.is(i - 1, Kind.WORD) && line.at(i - 1).plain().equals("de"));
-                boolean palms = line.at(i).text().matches("13|26|52")
-                        && !style.language().equals("es");
+                boolean palms =
+                        Pitches.isPalms(line.at(i).text()) && !style.language().equals("es");
                 if (Pitches.isBare(line, i) && pitch(i).isPresent() && !named && !palms) {
                     places.add(i);
                 }

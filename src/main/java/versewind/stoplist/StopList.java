@@ -25,7 +25,7 @@ public record StopList(
         List<Unread> notUnderstood) {
 
     private static final int LONGEST = 500_000;
-    private static final int MOST_LINES = 2_000;
+    private static final int MOST_LINES = 5_000;
     private static final int SHOWN = 60;
 
     /** One remark among so many lines. */

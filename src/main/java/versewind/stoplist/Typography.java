@@ -47,20 +47,17 @@ final class Typography {
     private static final Pattern FOOT_WITHIN =
             Pattern.compile("(?<!\\d)(\\d{1,2})['\"]\\s?(\\d)\\s?/\\s?(\\d{1,2})(?!\\d)'?");
 
-    /** A nought among letters, and a capital I in the place of a small L. */
+    /** A nought among letters. */
     private static final Pattern NOUGHT = Pattern.compile("(?<=\\p{L})0(?=\\p{L})|(?<![\\p{L}\\d])0(?=\\p{L}{2})");
-
-    private static final Pattern TALL_I = Pattern.compile("(?<=\\p{Ll})I(?=\\p{Ll})|(?<=\\b[BCFGP])I(?=[aeiou])");
 
     private Typography() {}
 
     /** Letters that a scan took for others. */
     private static String rescanned(String text) {
-        String letters = NOUGHT.matcher(text).replaceAll(nought -> {
+        return ScannedWords.mended(NOUGHT.matcher(text).replaceAll(nought -> {
             boolean isSmall = nought.start() > 0 && Character.isLowerCase(text.charAt(nought.start() - 1));
             return isSmall ? "o" : "O";
-        });
-        return TALL_I.matcher(letters).replaceAll("l");
+        }));
     }
 
     /** The sign of an entity such as "&prime;", "&#8242;" or "&eacute;"; the whole as it stands where it is unknown. */
@@ -79,20 +76,30 @@ final class Typography {
 
     /** One line made plain. Tabs and runs of blanks stay, as they part columns. */
     static String plain(String line) {
-        String text = line;
-        text = ENTITY.matcher(text).replaceAll(entity -> Matcher.quoteReplacement(sign(entity)));
-        text = RAISED.matcher(text).replaceAll(" $1");
+        String text = ENTITY.matcher(line).replaceAll(entity -> Matcher.quoteReplacement(sign(entity)));
+        text = isAscii(text)
+                ? ARROWS.matcher(text.replace("`", "'").replace("''", "\"")).replaceAll(">")
+                : inAscii(text);
+        text = LEADERS.matcher(text)
+                .replaceAll(leader -> " ".repeat(leader.group().length()));
+        text = FOOT_WITHIN.matcher(text).replaceAll("$1 $2/$3'");
+        text = GLUED.matcher(rescanned(text)).replaceAll(" ");
+        return text.stripTrailing();
+    }
+
+    private static boolean isAscii(String text) {
+        return text.chars().allMatch(sign -> sign < '\u0080');
+    }
+
+    /** With the signs that this program reads in the place of those that look like them. */
+    private static String inAscii(String line) {
+        String text = RAISED.matcher(line).replaceAll(" $1");
         text = FRACTION.matcher(text).replaceAll(" $1");
         text = UNSEEN.matcher(BLANKS.matcher(text).replaceAll(" ")).replaceAll("");
         text = PRIMES.matcher(text).replaceAll("'");
         text = DOUBLE_PRIMES.matcher(text).replaceAll("\"");
         text = Normalizer.normalize(text.replace("\u00ba", "\u00b0").replace("\u00aa", "\u00b0"), Normalizer.Form.NFKC);
         text = ARROWS.matcher(text).replaceAll(">");
-        text = SLASHES.matcher(DASHES.matcher(text).replaceAll("-")).replaceAll("/");
-        text = LEADERS.matcher(text)
-                .replaceAll(leader -> " ".repeat(leader.group().length()));
-        text = FOOT_WITHIN.matcher(text).replaceAll("$1 $2/$3'");
-        text = GLUED.matcher(rescanned(text)).replaceAll(" ");
-        return text.stripTrailing();
+        return SLASHES.matcher(DASHES.matcher(text).replaceAll("-")).replaceAll("/");
     }
 }
