@@ -254,6 +254,11 @@ record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
     }
 
     @Override
+    public String name(State state) {
+        return "Help";
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         List<Row> rows = shown(state);
         ListBox<Row> list = new ListBox<>(rows, firstOf(rows, marked));

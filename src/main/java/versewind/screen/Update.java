@@ -24,9 +24,7 @@ public final class Update {
     public static Transition step(State state, Event input) {
         State after = input.on(state);
         State settled = after.top().settled(after);
-        boolean isSilent = settled.isSpoken() && settled.notice().text().isBlank();
-        String words = isSilent ? settled.top().spoken(state, settled) : "";
-        return transition(words.isEmpty() ? settled : settled.says(words));
+        return transition(settled.isSpoken() ? Spoken.after(state, input, settled) : settled);
     }
 
     /** Whether something goes on in the background that may end soon. */
@@ -46,7 +44,6 @@ public final class Update {
     /** The state in which the program goes on at the desk, when a plan has just been opened for that. */
     public static Transition desk(State state) {
         State desk = DeskScreen.alone(state);
-        String words = desk.isSpoken() ? desk.top().spoken(state, desk) : "";
-        return transition(words.isEmpty() ? desk : desk.says(words));
+        return transition(desk.isSpoken() ? Spoken.opened(state, desk) : desk);
     }
 }

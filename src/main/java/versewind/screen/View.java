@@ -24,7 +24,7 @@ public final class View {
             return frame;
         }
         Screen top = state.top();
-        if (top.layer() == Screen.Layer.WINDOW) {
+        if (top.layer() == Screen.Layer.WINDOW && !state.isSpoken()) { // which reads nothing that lies beneath
             state.ground().paint(frame, state);
         }
         top.paint(frame, state);

@@ -300,7 +300,7 @@ class ScreenGoldenTest {
                 new Case(
                         "desk-first-60x18",
                         Desk.with("harvest-festival", 60, 18).press("K").climb(),
-                        "Set this before the service. piston G3",
+                        "Set this before the service: piston G3",
                         "480 present  1 of 26"),
                 new Case(
                         "desk-cathedral-80x24",

@@ -2,10 +2,13 @@ package versewind.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.screen.library.LibraryEvent;
+import versewind.screen.state.Event;
 import versewind.screen.toolkit.Letters;
 
 /** The screens in words, for who hears them. */
@@ -150,16 +153,66 @@ class SpokenTest {
         assertThat(screen).doesNotContain(" # ", " | ", "---");
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        C | Curve of the service. Findings. remark,
+        f | Findings. remark,
+        M | Readings of St Tethwin. No readings yet;
+        P | Proposed for V2, the best first. Great chorus up to Great reed 8,
+        R | What do you draw for an ordinary hymn, and for how many? Name:
+        ? | Help. Up:
+        K | At the desk. V2: draw Swell Fagotto 16
+        o | Library, plans.
+        """)
+    void a_screen_that_opens_is_named_stands_alone_and_on_the_way_back_the_plan_is(String key, String said) {
+        desk.press("n", "n", key);
+        assertThat(desk.said()).startsWith(said);
+        assertThat(desk.characters()).doesNotContain("Stops of V2");
+        assertThat(desk.frame().caretY()).isGreaterThanOrEqualTo(0);
+        assertThat(desk.press("<Esc>").said()).startsWith("Plan Harvest Festival. Great: Bourdon 16, in.");
+    }
+
+    @Test
+    void a_proposal_is_said_once_and_with_what_it_draws() {
+        assertThat(desk.press("n", "n", "P").said())
+                .containsOnlyOnce("Great chorus up to")
+                .contains(" Draws Great: all but Bourdon 16, ");
+    }
+
+    @Test
+    void the_other_side_is_named_and_a_stop_that_is_wrong_there_is_said_to_be() {
+        assertThat(desk.press("n", "<Tab>").said()).startsWith("Verses. V1: ");
+        assertThat(desk.press("<Tab>").said()).startsWith("Stops. Great: ");
+        assertThat(desk.press("/", "'celeste'", "<Enter>", " ").said())
+                .startsWith("Swell: Celeste 8, drawn; ")
+                .contains(" Caution: Swell: Celeste 8 wavers under a congregation.");
+        assertThat(desk.press("<Down>", "<Up>").said()).isEqualTo("Swell: Celeste 8, drawn.");
+    }
+
+    @Test
+    void what_is_found_in_the_library_is_said_when_it_is_there() {
+        desk.press("o");
+        desk.answer(new LibraryEvent.PlansListed(
+                List.of(Desk.listed("a", "A plan", "")), 1, LibraryEvent.PlansListed.Part.FIRST));
+        assertThat(desk.said()).isEqualTo("Library, plans. A plan, no date; file a, organ st-tethwin, 1 of 1.");
+        assertThat(desk.press("<Tab>").said()).isEqualTo("Library, organs.");
+    }
+
     @Test
     void after_the_service_the_answer_is_said_and_then_the_next_verse() {
-        assertThat(desk.press("K", "y").said()).startsWith("208 V1: no feedback; congregation of 480");
+        assertThat(desk.press("K", "y").said())
+                .startsWith("How was the organ for the singers? 208 V1: no feedback; congregation of 480");
         assertThat(desk.press("3").said()).startsWith("V1 was too strong. 208 V2: no feedback; ");
+        assertThat(desk.answer(new Event.Done("Saved.")).said())
+                .startsWith("V1 was too strong. 208 V2: ")
+                .endsWith(" Saved.");
     }
 
     @Test
     void at_the_desk_of_a_large_organ_all_that_is_drawn_is_heard() {
         Desk at = Desk.with("easter-cathedral", 80, 24).lettered(Letters.SPOKEN).alone();
-        assertThat(at.said()).isEqualTo("Intro: Set this before the service. piston G9. The melody soloed.");
+        assertThat(at.said())
+                .isEqualTo("At the desk. Intro: Set this before the service: piston G9. The melody soloed.");
         for (int verse = 0; verse < 7; verse++) {
             at.press(" ").climb();
         }
@@ -187,7 +240,9 @@ class SpokenTest {
     @Test
     void what_is_said_at_the_desk_begins_on_the_line_of_the_caret() {
         Desk at = Desk.with("easter-cathedral", 80, 24).lettered(Letters.SPOKEN).press("]", "K");
-        assertThat(at.frame().row(at.frame().caretY())).startsWith(" Intro: piston G10; box Swell three quarters;");
+        assertThat(at.frame().row(at.frame().caretY())).startsWith(" At the desk. Intro: piston G10; box Swell three");
+        assertThat(at.press(" ", "<Up>").frame().row(at.frame().caretY()))
+                .startsWith(" Intro: piston G10; box Swell three quarters;");
         assertThat(at.frame().caretY()).isEqualTo(22);
     }
 

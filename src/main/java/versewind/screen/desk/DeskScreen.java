@@ -179,6 +179,11 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
     }
 
     @Override
+    public String name(State state) {
+        return "At the desk";
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         if (!state.isLarge()) {
             paintUsual(frame, state);

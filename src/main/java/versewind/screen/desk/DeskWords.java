@@ -127,7 +127,7 @@ final class DeskWords {
         }
         Optional<VersePlace> before = before(here);
         if (before.isEmpty()) {
-            flow.add("Set this before the service.", Style.STRONG);
+            flow.add("Set this before the service" + (hasPiston(here) ? ":" : "."), Style.STRONG);
             if (hasPiston(here)) {
                 flow.add(pistonWords(here), Style.DRAWN);
             }

@@ -46,6 +46,7 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
             .key("Up, Backspace, Page Up", "the verse above", (screen, state) -> screen.moved(state, -1, "verse"))
             .key("Esc, q", "back to the desk", (screen, state) -> VerseFeedbackCommands.askedToKeep(state.close()));
 
+    private static final String QUESTION = "How was the organ for the singers?";
     private static final int LABEL = 8;
     private static final int ANSWER = 11;
     private static final int EDGE_ROWS = 5;
@@ -120,9 +121,14 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
     }
 
     @Override
+    public String name(State state) {
+        return QUESTION;
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         PlanEdit work = state.work().orElseThrow();
-        frame.write(1, 0, "How was the organ for the singers?", Style.HEADING);
+        frame.write(1, 0, QUESTION, Style.HEADING);
         Box window = new Box(1, 2, frame.width() - 2, frame.height() - EDGE_ROWS);
         list.paint(
                 frame,

@@ -234,6 +234,11 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
     }
 
     @Override
+    public String name(State state) {
+        return library.side() == LibraryState.Side.PLANS ? "Library, plans" : "Library, organs";
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         boolean plans = library.side() == LibraryState.Side.PLANS;
         int rows = plans ? paintPlans(frame, state) : paintOrgans(frame, state);

@@ -361,6 +361,11 @@ public record OrganScreen(
     }
 
     @Override
+    public String name(State state) {
+        return "Organ " + list.rows().get(0).name();
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         paintHead(frame, state.marks());
         Set<Integer> wrong = problems.stream().map(Problem::line).collect(Collectors.toSet());

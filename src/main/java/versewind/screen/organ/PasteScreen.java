@@ -47,6 +47,8 @@ public record PasteScreen(TextBlock text) implements Covering {
     /** Columns of a remark on what was assumed: as many as the smallest list has. */
     private static final int REMARK_COLUMNS = 52;
 
+    private static final String TITLE = "New organ from a stop list";
+
     private static final int TOP = 2;
     private static final int FOOT = 3;
 
@@ -212,11 +214,16 @@ public record PasteScreen(TextBlock text) implements Covering {
     }
 
     @Override
+    public String name(State state) {
+        return TITLE;
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         frame.clear(0, 0, frame.width(), frame.height());
         long lines = text.text().lines().count();
         String count = lines + (lines == 1 ? " line" : " lines");
-        frame.write(1, 0, "New organ from a stop list", Style.HEADING);
+        frame.write(1, 0, TITLE, Style.HEADING);
         frame.write(frame.width() - count.length() - 1, 0, count, Style.FAINT);
         text.paint(frame, 1, TOP, frame.width() - 2, Math.max(1, frame.height() - TOP - FOOT));
         if (text.text().isEmpty()) {

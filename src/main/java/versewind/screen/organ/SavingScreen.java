@@ -22,6 +22,7 @@ public record SavingScreen(int plans, int of) implements Screen {
                     "stop; the other plans follow when they are saved",
                     (screen, state) -> state.wants(Effects::stopSaving));
 
+    private static final String TITLE = "Saving";
     private static final int WIDTH = 76;
 
     @Override
@@ -30,8 +31,13 @@ public record SavingScreen(int plans, int of) implements Screen {
     }
 
     @Override
+    public String name(State state) {
+        return TITLE;
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
-        Box box = Box.open(frame, "Saving", WIDTH, 4);
+        Box box = Box.open(frame, TITLE, WIDTH, 4);
         String progress = of == 0
                 ? "Looking for the plans of this organ."
                 : plans + " of " + of + (of == 1 ? " plan is" : " plans are") + " up to date.";

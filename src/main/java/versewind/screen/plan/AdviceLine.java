@@ -34,7 +34,8 @@ final class AdviceLine {
                 .orElse(1);
     }
 
-    private static String words(Finding finding) {
+    /** "caution: The lead is lost.". */
+    static String words(Finding finding) {
         return FindingsScreen.word(finding) + ": " + finding.sentence();
     }
 

@@ -36,6 +36,7 @@ public record ConflictScreen(PlanMerge merge, ListBox<PlanMerge.Conflict> list, 
             .key("Esc", "close, and save nothing", (screen, state) -> state.close()
                     .says("Not saved. s saves."));
 
+    private static final String TITLE = "Changed here and elsewhere";
     private static final int WIDTH = 76;
     private static final int GAP = 2;
 
@@ -88,6 +89,11 @@ public record ConflictScreen(PlanMerge merge, ListBox<PlanMerge.Conflict> list, 
     }
 
     @Override
+    public String name(State state) {
+        return TITLE;
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         state.work().ifPresent(work -> paint(frame, work));
     }
@@ -98,7 +104,7 @@ public record ConflictScreen(PlanMerge merge, ListBox<PlanMerge.Conflict> list, 
         List<String> mine = Text.wrapped(changed(here.base(), here.mine(), work), half);
         List<String> other = Text.wrapped(changed(here.base(), here.theirs(), work), half);
         int lines = Math.max(mine.size(), other.size());
-        Box box = Box.open(frame, "Changed here and elsewhere", WIDTH, list.size() + lines + 4);
+        Box box = Box.open(frame, TITLE, WIDTH, list.size() + lines + 4);
         int rows = Math.max(1, Math.min(list.size(), box.height() - lines - 4));
         list.paint(frame, box.rows(0, rows), this::words, (conflict, index, y) -> {
             String chosen = chosen(index);

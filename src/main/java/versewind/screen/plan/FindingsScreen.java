@@ -239,6 +239,11 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
     }
 
     @Override
+    public String name(State state) {
+        return (shown == Shown.CURVE ? "Curve of the service. " : "") + title();
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         state.work().ifPresent(work -> paint(frame, work, state.isSpoken()));
         if (shown == Shown.CURVE) {

@@ -329,6 +329,11 @@ public record PlanScreen() implements Screen {
     }
 
     @Override
+    public String name(State state) {
+        return "Plan " + state.work().map(work -> work.plan().heading().title()).orElse("");
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         if (state.work().isPresent()) {
             PlanEdit work = state.work().get();

@@ -150,11 +150,20 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
         return new ProposalsScreen(list.mark(row));
     }
 
-    /** How it sounds, and why that is right. */
+    /** How it sounds, why that is right, and what is drawn. */
     @Override
     public String words(Proposal proposal, State state) {
         String sound = sound(proposal);
-        return proposal.why().startsWith(sound, 1) ? proposal.why() : sound + ". " + proposal.why();
+        String why = proposal.why().startsWith(sound) ? proposal.why() : sound + ". " + proposal.why();
+        return state.work()
+                .map(work ->
+                        why + " Draws " + new RegistrationText(work.instrument()).format(proposal.registration()) + ".")
+                .orElse(why);
+    }
+
+    @Override
+    public String name(State state) {
+        return state.work().map(this::title).orElse("");
     }
 
     @Override
@@ -164,10 +173,7 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
 
     private void paint(Frame frame, State state, PlanEdit work) {
         List<String> full = full(frame, state, work, Math.min(WIDTH, frame.width() - 4));
-        long best = list.rows().stream().filter(each -> each.unlike().isEmpty()).count();
-        String title = "Proposed for " + work.verse().orElseThrow().label()
-                + (best > 1 ? ", your usual first" : ", the best first");
-        Box box = Box.open(frame, title, WIDTH, list.size() + 1 + full.size() + 2);
+        Box box = Box.open(frame, title(work), WIDTH, list.size() + 1 + full.size() + 2);
         list.paint(frame, box.rows(0, list.size()), ProposalsScreen::sound, (proposal, index, y) -> {
             frame.write(box.x(), y, Integer.toString(index + 1), Style.STRONG);
             frame.write(box.x() + NUMBER, y, frame.fit(sound(proposal), box.width() - NUMBER), Style.TEXT);
@@ -209,5 +215,11 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
         String right = work.instrument().divisions().get(hands.right()).name();
         String left = work.instrument().divisions().get(hands.left()).name();
         return hands.layout().word() + (right.equals(left) ? " on " + right : ", right " + right + ", left " + left);
+    }
+
+    private String title(PlanEdit work) {
+        long best = list.rows().stream().filter(each -> each.unlike().isEmpty()).count();
+        return "Proposed for " + work.verse().map(Verse::label).orElse("")
+                + (best > 1 ? ", your usual first" : ", the best first");
     }
 }

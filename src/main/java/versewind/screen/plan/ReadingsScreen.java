@@ -109,8 +109,13 @@ public record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.
     @Override
     public String spoken(State before, State now) {
         return list.isEmpty()
-                ? "No readings yet. Below stands what to measure next."
+                ? "No readings yet; the screen says what to measure next."
                 : Listing.super.spoken(before, now);
+    }
+
+    @Override
+    public String name(State state) {
+        return state.work().map(ReadingsScreen::title).orElse("");
     }
 
     @Override
@@ -119,7 +124,7 @@ public record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.
     }
 
     private void paint(Frame frame, PlanEdit work) {
-        Box box = Box.open(frame, "Readings of " + work.instrument().name(), WIDTH, frame.height() - 4);
+        Box box = Box.open(frame, title(work), WIDTH, frame.height() - 4);
         List<String> below = below(work, box.width());
         int space = box.height() - FIXED_ROWS;
         int room = Math.max(Math.min(list.size(), LEAST_LIST_ROWS), space - below.size());
@@ -175,5 +180,9 @@ public record ReadingsScreen(ListBox<Calibration.Kept> list, List<ReadingDesign.
             lines.addAll(List.of("", ReadingDesign.NONE_IS_WORTH_IT));
         }
         return lines;
+    }
+
+    private static String title(PlanEdit work) {
+        return "Readings of " + work.instrument().name();
     }
 }

@@ -23,6 +23,7 @@ public record SearchScreen(int verses, int of) implements Screen {
     public static final KeyTable<SearchScreen> KEYS = KeyTable.<SearchScreen>under("Among the proposals")
             .key("Esc, q", "stop, and keep the best so far", (screen, state) -> state.wants(Effects::stopProposing));
 
+    private static final String TITLE = "Searching";
     private static final int WIDTH = 76;
 
     /** The search for a verse has ended. */
@@ -88,8 +89,13 @@ public record SearchScreen(int verses, int of) implements Screen {
     }
 
     @Override
+    public String name(State state) {
+        return TITLE;
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
-        Box box = Box.open(frame, "Searching", WIDTH, 4);
+        Box box = Box.open(frame, TITLE, WIDTH, 4);
         String progress = verses + " of " + of + (of == 1 ? " verse is" : " verses are") + " searched.";
         frame.write(box.x(), box.y() + 1, progress, Style.TEXT);
         KEYS.hints(frame, box, "Esc");

@@ -9,6 +9,7 @@ import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.rules.Advice;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.State;
 import versewind.screen.toolkit.Box;
@@ -82,15 +83,32 @@ final class SpokenView {
         boolean isOtherHymn = before.place().hymn() != now.place().hymn()
                 || !before.hymn().map(Hymn::title).equals(now.hymn().map(Hymn::title));
         String hymn = isOtherHymn ? now.hymn().map(SpokenView::name).orElse("no hymn") + ". " : "";
+        String side = before.side() == now.side() ? "" : now.side() == PlanEdit.Side.STOPS ? "Stops. " : "Verses. ";
         if (now.side() == PlanEdit.Side.STOPS && !isOtherVerse) {
             String comes = isMoved
                     ? now.verse()
-                            .map(verse -> "; " + sound(now.estimate(verse)))
-                            .orElse("")
-                    : "";
-            return hymn + stop(now) + comes + ".";
+                            .map(verse -> "; " + sound(now.estimate(verse)) + "." + remarked(before, now))
+                            .orElse(".")
+                    : ".";
+            return side + hymn + stop(now) + comes;
         }
-        return hymn + now.verse().map(verse -> verse(now, verse) + ".").orElse("");
+        return side + hymn + now.verse().map(verse -> verse(now, verse) + ".").orElse("");
+    }
+
+    /** The weightiest finding on the verse that was not there before: " Caution: The lead is lost.". */
+    private static String remarked(PlanEdit before, PlanEdit now) {
+        List<String> known = mentions(before);
+        return mentions(now).stream()
+                .filter(words -> !known.contains(words))
+                .findFirst()
+                .map(words -> " " + Character.toUpperCase(words.charAt(0)) + words.substring(1))
+                .orElse("");
+    }
+
+    private static List<String> mentions(PlanEdit work) {
+        return Advice.on(work.sound()).mentions(work.plan(), work.place()).stream()
+                .map(AdviceLine::words)
+                .toList();
     }
 
     private static String name(Hymn hymn) {

@@ -209,6 +209,11 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
     }
 
     @Override
+    public String name(State state) {
+        return title();
+    }
+
+    @Override
     public void paint(Frame frame, State state) {
         int columns = Math.min(WIDTH, frame.width()) - 4;
         RegistrationText text = new RegistrationText(organ.sound().organ());
@@ -223,9 +228,8 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
                 .flatMap(last -> effect(state.marks(), last))
                 .map(said -> Text.wrapped(said, columns))
                 .orElse(List.of());
-        String title = "Usual registrations of " + organ.sound().organ().name();
         int shown = Math.min(list.size(), MOST_ROWS);
-        Box box = Box.open(frame, title, WIDTH, shown + 1 + below.size() + why.size() + effect.size() + FIXED_ROWS);
+        Box box = Box.open(frame, title(), WIDTH, shown + 1 + below.size() + why.size() + effect.size() + FIXED_ROWS);
         list.paint(frame, box.rows(0, shown), this::words, (heard, index, y) -> {
             frame.write(box.x(), y, frame.fit(heard.name(), NAME - 2), Style.TEXT);
             boolean isClash = organ.contradiction(heard).isPresent();
@@ -241,5 +245,9 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
         } else {
             KEYS.hints(frame, box, "i", "e", "x", "Esc");
         }
+    }
+
+    private String title() {
+        return "Usual registrations of " + organ.sound().organ().name();
     }
 }

@@ -215,7 +215,7 @@ public record FormBox(String title, List<Field> fields, int at, String complaint
             return complaint;
         }
         boolean isOpen = before.top() instanceof FormBox form && form.title.equals(title);
-        return (isOpen ? "" : title + ". ") + hint();
+        return (isOpen ? "" : title + (title.endsWith("?") ? " " : ". ")) + hint();
     }
 
     @Override

@@ -105,6 +105,11 @@ public interface Screen {
         return state.says("There is no field here to paste text into.");
     }
 
+    /** What it is called when it comes up where everything is spoken: "Findings."; blank where it says so itself. */
+    default String name(State state) {
+        return "";
+    }
+
     /** What is said after a key where everything is spoken and nothing else was said; blank for nothing. */
     default String spoken(State before, State now) {
         return "";

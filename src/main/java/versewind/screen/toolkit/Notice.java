@@ -41,5 +41,8 @@ public record Notice(String text, Style style) {
         for (int i = 0; i < lines.size(); i++) {
             frame.write(1, top + i, lines.get(i), style);
         }
+        if (frame.marks() == Marks.WORDS && frame.caretY() < 0) {
+            frame.caret(1, top); // what is read aloud stands on the line of the caret
+        }
     }
 }
