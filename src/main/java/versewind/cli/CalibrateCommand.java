@@ -8,6 +8,7 @@ import versewind.calibration.Calibration;
 import versewind.calibration.Fit;
 import versewind.calibration.MeterReading;
 import versewind.calibration.ReadingDesign;
+import versewind.organ.Count;
 import versewind.organ.NotationException;
 import versewind.schema.KnownOrgan;
 import versewind.sound.OrganSound;
@@ -97,7 +98,7 @@ final class CalibrateCommand {
         }
         save(organ.fittedTo(List.of()));
         return Reply.good("Removed the calibration of " + organ.instrument() + ": "
-                + counted(calibration.kept().size()) + ", and the trims they gave.\n");
+                + Count.of(calibration.kept().size(), "reading") + ", and the trims they gave.\n");
     }
 
     private Reply calibrate(List<MeterReading> added) throws BadFile, NotationException {
@@ -147,8 +148,8 @@ final class CalibrateCommand {
         for (String number : typed.values(LEAVE_OUT)) {
             int reading = number.matches("[0-9]{1,4}") ? Integer.parseInt(number) : 0;
             if (reading < 1 || reading > readings.size()) {
-                throw new UsageException(
-                        "There is no reading " + number + "; the list has " + counted(readings.size()) + ".");
+                throw new UsageException("There is no reading " + number + "; the list has "
+                        + Count.of(readings.size(), "reading") + ".");
             }
             out.add(reading - 1);
         }
@@ -180,9 +181,5 @@ final class CalibrateCommand {
                 commands.library().saveOrgan(open.with(known)),
                 "Not saved to " + open.path() + ": ",
                 "Someone else has just changed " + open.path() + ". Nothing was written; try again.");
-    }
-
-    private static String counted(int readings) {
-        return readings + (readings == 1 ? " reading" : " readings");
     }
 }

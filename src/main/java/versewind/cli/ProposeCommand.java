@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import versewind.organ.Count;
 import versewind.organ.NotationException;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
@@ -167,7 +168,7 @@ final class ProposeCommand {
                 commands.library().savePlan(open.with(written), WhenChanged.REFUSE),
                 "The plan was not saved to " + open.path() + ": ",
                 "Someone else has just changed the plan. Nothing was written. Try again.");
-        return Reply.line(verses + (verses == 1 ? " verse" : " verses") + " written to " + open.path() + ".")
+        return Reply.line(Count.of(verses, "verse") + " written to " + open.path() + ".")
                 + offTheirPistons(written)
                 + WrittenOver.feedback(open.plan(), written)
                 + WrittenOver.restore(before, open.path())

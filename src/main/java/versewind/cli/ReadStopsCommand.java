@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import versewind.organ.Count;
 import versewind.organ.NotationException;
 import versewind.schema.FileFormat;
 import versewind.stoplist.NewInstrument;
@@ -125,7 +126,7 @@ final class ReadStopsCommand {
         }
         int doubts = list.doubts().size();
         if (doubts > 0) {
-            words.append(Reply.line(doubts + (doubts == 1 ? " line" : " lines")
+            words.append(Reply.line(Count.of(doubts, "line")
                     + " may describe part of the organ and could not be understood; see the end of the table."));
         }
         return words.toString();

@@ -2,6 +2,7 @@ package versewind.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import versewind.organ.Count;
 import versewind.organ.Family;
 import versewind.stoplist.ReadCoupler;
 import versewind.stoplist.ReadDivision;
@@ -23,9 +24,9 @@ record StopListReport(StopList list, String name) implements Report {
     @Override
     public void print(Page page) {
         page.line(name);
-        page.line(counted(list.stops().count(), "stop") + ", "
-                + counted(list.couplers().size(), "coupler") + ", "
-                + counted(list.tremulants().size(), "tremulant"));
+        page.line(Count.of(list.stops().count(), "stop") + ", "
+                + Count.of(list.couplers().size(), "coupler") + ", "
+                + Count.of(list.tremulants().size(), "tremulant"));
         list.divisions().forEach(division -> division(page, division));
         section(
                 page,
@@ -50,17 +51,13 @@ record StopListReport(StopList list, String name) implements Report {
     private static void pistons(Page page, ReadPistons pistons) {
         List<String> parts = new ArrayList<>();
         if (pistons.generals() > 0) {
-            parts.add(counted(pistons.generals(), "general"));
+            parts.add(Count.of(pistons.generals(), "general"));
         }
         pistons.divisionals().forEach((division, count) -> parts.add(division + " " + count));
         if (pistons.levels() > 0) {
-            parts.add(counted(pistons.levels(), "memory level"));
+            parts.add(Count.of(pistons.levels(), "memory level"));
         }
         section(page, "Pistons", parts);
-    }
-
-    private static String counted(long count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
     }
 
     private static void division(Page page, ReadDivision division) {

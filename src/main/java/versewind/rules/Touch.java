@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import versewind.organ.Count;
 import versewind.organ.Registration;
 import versewind.organ.Worded;
 import versewind.plan.Singing;
@@ -153,7 +154,7 @@ public record Touch(
                     case 1 -> "the sound is full";
                     default -> "the sound is thick";
                 });
-        reasons.add("it lasts about " + ringsBeats + (ringsBeats == 1 ? " beat" : " beats") + " in the church");
+        reasons.add("it lasts about " + Count.of(ringsBeats, "beat") + " in the church");
         if (weak > 0) {
             reasons.add(weak == 1 ? "the lead only just holds" : "the lead is lost");
         }
@@ -187,7 +188,7 @@ public record Touch(
 
     /** The breath before the next verse, in one sentence. */
     public String breath() {
-        return "Breathe " + breathBeats + (breathBeats == 1 ? " beat" : " beats")
+        return "Breathe " + Count.of(breathBeats, "beat")
                 + " between verses, always the same: that is the time people need"
                 + (isLiveRoom ? ", and the sound to clear." : ".");
     }

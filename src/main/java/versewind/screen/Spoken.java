@@ -5,7 +5,10 @@ import java.util.stream.Stream;
 import versewind.screen.state.Event;
 import versewind.screen.state.State;
 
-/** What is said where everything is spoken: the screen where that is another, what came of the key, and where we are. */
+/**
+ * What is said where everything is spoken: which screen it is where that is another, what came of the key, and where we
+ * are.
+ */
 final class Spoken {
 
     private Spoken() {}

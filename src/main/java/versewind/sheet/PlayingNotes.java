@@ -3,6 +3,7 @@ package versewind.sheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import versewind.organ.Count;
 import versewind.plan.Plan;
 import versewind.plan.VersePlace;
 import versewind.rules.Advice;
@@ -63,6 +64,6 @@ final class PlayingNotes {
             return "";
         }
         int beats = advice.touch(plan, new VersePlace(hymn, 0)).breathBeats();
-        return "breathe " + beats + (beats == 1 ? " beat" : " beats");
+        return "breathe " + Count.of(beats, "beat");
     }
 }

@@ -2,6 +2,7 @@ package versewind.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import versewind.organ.Count;
 import versewind.organ.Division;
 import versewind.organ.Instrument;
 import versewind.plan.HandsAndFeet;
@@ -105,6 +106,6 @@ public final class Wording {
     public static String otherVerses(Hymn before, Hymn after) {
         long was = before.verses().stream().filter(Verse::isSung).count();
         long is = after.verses().stream().filter(Verse::isSung).count();
-        return was == is ? "" : ", with its " + is + (is == 1 ? " verse" : " verses") + " in place of " + was;
+        return was == is ? "" : ", with its " + Count.of(is, "verse") + " in place of " + was;
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import versewind.calibration.HeardRegistration;
+import versewind.organ.Count;
 import versewind.organ.FormerNames;
 import versewind.organ.FormerNames.Now;
 import versewind.organ.Instrument;
@@ -98,7 +99,7 @@ final class ChangingOrgan {
 
     private static Stream<String> fewer(List<?> were, List<?> are, String what) {
         int fewer = were.size() - are.size();
-        return fewer == 0 ? Stream.empty() : Stream.of(fewer + " " + what + (fewer == 1 ? "" : "s"));
+        return fewer == 0 ? Stream.empty() : Stream.of(Count.of(fewer, what));
     }
 
     /**

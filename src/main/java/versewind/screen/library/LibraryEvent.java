@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import versewind.organ.Count;
 import versewind.organ.Counterparts;
 import versewind.organ.Instrument;
 import versewind.organ.Quoted;
@@ -154,7 +155,7 @@ public interface LibraryEvent extends Event {
                         .forEach(each -> rows.add(new Chooser.Row(
                                 "set",
                                 "Set first: " + text.format(each.getKey()),
-                                each.getValue() + (each.getValue() == 1 ? " verse" : " verses"))));
+                                Count.of(each.getValue(), "verse"))));
                 replaced.stream()
                         .filter(each -> !each.was().startsWith("piston "))
                         .sorted(Comparator.comparing(each -> each.becomes().isPresent()))

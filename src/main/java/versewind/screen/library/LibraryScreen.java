@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import versewind.organ.Count;
 import versewind.screen.state.Chooser;
 import versewind.screen.state.Covering;
 import versewind.screen.state.Effects;
@@ -354,9 +355,7 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
             return new Known(
                     wanting + (wanting == 1 ? " verse needs attention" : " verses need attention"), Style.NEAR);
         }
-        return cautions > 0
-                ? new Known(cautions + (cautions == 1 ? " caution" : " cautions"), Style.NEAR)
-                : new Known("ready", Style.GOOD);
+        return cautions > 0 ? new Known(Count.of(cautions, "caution"), Style.NEAR) : new Known("ready", Style.GOOD);
     }
 
     private static String date(LibraryEvent.ListedPlan plan) {

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import versewind.organ.Count;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.plan.Undo;
@@ -375,9 +376,8 @@ public record OrganScreen(
 
     private void paintHead(Frame frame, Marks marks) {
         long stops = draft.now().rows(RowKind.STOP).count();
-        String right = (draft.isUnsaved() ? Mark.UNSAVED.in(marks) + " unsaved changes  " : "")
-                + stops
-                + (stops == 1 ? " stop" : " stops");
+        String right =
+                (draft.isUnsaved() ? Mark.UNSAVED.in(marks) + " unsaved changes  " : "") + Count.of(stops, "stop");
         int x = frame.width() - Text.columns(right) - 1;
         frame.write(1, 0, frame.fit(list.rows().get(0).name(), x - 2), Style.HEADING);
         frame.write(x, 0, right, Style.FAINT);

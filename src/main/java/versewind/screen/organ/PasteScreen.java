@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import versewind.organ.Count;
 import versewind.screen.state.Chooser;
 import versewind.screen.state.Covering;
 import versewind.screen.state.FormBox;
@@ -106,9 +107,9 @@ public record PasteScreen(TextBlock text) implements Covering {
         String checked = list.wantsAttention()
                 ? "please check what is marked"
                 : organ.assumed().isEmpty() ? "nothing is in doubt" : "please check what was assumed";
-        String title = counted(list.stops().count(), "stop") + ", "
-                + counted(list.couplers().size(), "coupler") + "; "
-                + (doubts == 0 ? checked : counted(doubts, "line") + " not understood");
+        String title = Count.of(list.stops().count(), "stop") + ", "
+                + Count.of(list.couplers().size(), "coupler") + "; "
+                + (doubts == 0 ? checked : Count.of(doubts, "line") + " not understood");
         return state.open(Chooser.of(title, rows(organ), this::chosen, UnaryOperator.identity()));
     }
 
@@ -119,10 +120,6 @@ public record PasteScreen(TextBlock text) implements Covering {
                         .show(new PasteScreen(text.atLine(
                                 Integer.parseInt(id.substring(LINE.length(), id.indexOf(',', LINE.length()))))))
                 : named(choosing);
-    }
-
-    private static String counted(long count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
     }
 
     private static List<Chooser.Row> rows(ReadOrgan organ) {
@@ -166,7 +163,7 @@ public record PasteScreen(TextBlock text) implements Covering {
     private static String pistons(ReadPistons pistons) {
         List<String> counts = new ArrayList<>();
         if (pistons.generals() > 0) {
-            counts.add(counted(pistons.generals(), "general"));
+            counts.add(Count.of(pistons.generals(), "general"));
         }
         pistons.divisionals().forEach((division, count) -> counts.add(division + " " + count));
         return String.join(", ", counts);
@@ -222,7 +219,7 @@ public record PasteScreen(TextBlock text) implements Covering {
     public void paint(Frame frame, State state) {
         frame.clear(0, 0, frame.width(), frame.height());
         long lines = text.text().lines().count();
-        String count = lines + (lines == 1 ? " line" : " lines");
+        String count = Count.of(lines, "line");
         frame.write(1, 0, TITLE, Style.HEADING);
         frame.write(frame.width() - count.length() - 1, 0, count, Style.FAINT);
         text.paint(frame, 1, TOP, frame.width() - 2, Math.max(1, frame.height() - TOP - FOOT));

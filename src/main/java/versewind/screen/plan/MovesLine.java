@@ -3,6 +3,7 @@ package versewind.screen.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import versewind.organ.Count;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Pressed;
@@ -87,7 +88,7 @@ final class MovesLine {
         Pressed pressed = Pressed.of(organ, piston);
         int besides = moves.beyond(pressed.reach(organ)).knobs();
         if (!pressed.sets() || besides == moves.knobs()) {
-            return moves.count() + (moves.count() == 1 ? " change" : " changes");
+            return Count.of(moves.count(), "change");
         }
         return "piston " + piston + (besides == 0 ? "" : " and " + besides + " by hand") + ", or " + moves.count()
                 + " by hand";

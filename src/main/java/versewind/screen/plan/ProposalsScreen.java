@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import versewind.organ.Count;
 import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
@@ -88,7 +89,7 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
         int verses = work.verses().size();
         Question.Answer ofHymn = new Question.Answer(
                 "Enter",
-                "proposals for this hymn: " + counted(verses),
+                "proposals for this hymn: " + Count.of(verses, "verse"),
                 closed -> search(closed, plan, OptionalInt.of(hymn), verses));
         return asked(state, List.of(ofHymn, service(work, "P")));
     }
@@ -103,12 +104,8 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
         int verses = work.plan().places().size();
         return new Question.Answer(
                 key,
-                "proposals for the service: " + counted(verses),
+                "proposals for the service: " + Count.of(verses, "verse"),
                 closed -> search(closed, work.plan(), OptionalInt.empty(), verses));
-    }
-
-    private static String counted(int verses) {
-        return verses + (verses == 1 ? " verse" : " verses");
     }
 
     private static State search(State state, Plan plan, OptionalInt hymn, int verses) {

@@ -1,5 +1,6 @@
 package versewind.screen.plan;
 
+import versewind.organ.Count;
 import versewind.plan.Plan;
 import versewind.proposal.ServiceProposal;
 import versewind.screen.state.Effects;
@@ -76,11 +77,9 @@ public record SearchScreen(int verses, int of) implements Screen {
     }
 
     private static String words(ServiceProposal found, long verses) {
-        String pistons = found.pistons() == 0
-                ? ""
-                : ", using " + found.pistons() + (found.pistons() == 1 ? " piston" : " pistons");
+        String pistons = found.pistons() == 0 ? "" : ", using " + Count.of(found.pistons(), "piston");
         String left = found.unsearched() == 0 ? "" : "; " + found.unsearched() + " were not reached";
-        return "Changed " + verses + (verses == 1 ? " verse" : " verses") + pistons + left + " (u to undo).";
+        return "Changed " + Count.of(verses, "verse") + pistons + left + " (u to undo).";
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import versewind.organ.Count;
 
 /**
  * A list with a mark that moves through it, scrolled so that the marked row is in the middle; in words page by page, so
@@ -73,7 +74,7 @@ public record ListBox<T>(List<T> rows, int marked) {
 
     /** How many there are, and which of them is marked: "3 of 12 findings". */
     public String position(String what) {
-        String counted = rows.size() + " " + what + (rows.size() == 1 ? "" : "s");
+        String counted = Count.of(rows.size(), what);
         return rows.size() < 2 ? counted : (marked + 1) + " of " + counted;
     }
 
