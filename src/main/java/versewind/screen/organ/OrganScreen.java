@@ -32,7 +32,6 @@ import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.Marks;
-import versewind.screen.toolkit.Notice;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
 import versewind.stoplist.Autofill;
@@ -45,7 +44,7 @@ import versewind.stoplist.Autofill;
  * @param draft its draft
  * @param list the rows of the draft
  * @param problems what is wrong with the draft, and what would have plans take one thing for another
- * @param freshness whether its file is still the one that was opened
+ * @param isWritten whether its file was written since it was opened, so that a plan that is open has to be read again
  */
 public record OrganScreen(
         String id,
@@ -53,7 +52,7 @@ public record OrganScreen(
         Undo<OrganDraft> draft,
         ListBox<DraftLine> list,
         List<Problem> problems,
-        Freshness freshness)
+        boolean isWritten)
         implements Listing<DraftLine> {
 
     public static final KeyTable<OrganScreen> KEYS = KeyTable.<OrganScreen>under("Changing an organ")
@@ -87,20 +86,14 @@ public record OrganScreen(
     private static final int FOOT = 5;
     private static final int PROBLEM_ROWS = 2;
 
-    /** Whether the organ was written since it was opened, so that a plan that is open has to be read again. */
-    enum Freshness {
-        AS_OPENED,
-        WRITTEN
-    }
-
     static OrganScreen of(String id, Instrument organ) {
         Undo<OrganDraft> draft = Undo.of(OrganDraft.of(organ));
-        return new OrganScreen(id, organ, draft, ListBox.of(draft.now().lines()), List.of(), Freshness.AS_OPENED);
+        return new OrganScreen(id, organ, draft, ListBox.of(draft.now().lines()), List.of(), /* isWritten= */ false);
     }
 
     private OrganScreen with(Undo<OrganDraft> other) {
         ListBox<DraftLine> rows = new ListBox<>(other.now().lines(), at());
-        return new OrganScreen(id, organ, other, rows, problems(other.now()), freshness);
+        return new OrganScreen(id, organ, other, rows, problems(other.now()), isWritten);
     }
 
     private List<Problem> problems(OrganDraft other) {
@@ -117,7 +110,7 @@ public record OrganScreen(
 
     @Override
     public OrganScreen marking(int row) {
-        return new OrganScreen(id, organ, draft, list.mark(row), problems, freshness);
+        return new OrganScreen(id, organ, draft, list.mark(row), problems, isWritten);
     }
 
     private int at() {
@@ -130,8 +123,7 @@ public record OrganScreen(
 
     static State opened(State state, OrganEvent.OrganOpened opened) {
         OrganScreen screen = of(opened.id(), opened.organ());
-        State next = state.closed()
-                .with(Notice.says((opened.sentence() + " " + PlanEdit.usualAsked(opened.known())).strip()));
+        State next = state.closed().says((opened.sentence() + " " + PlanEdit.usualAsked(opened.known())).strip());
         // What is to become of work that was kept is asked; until then it stands as what could be done again.
         return opened.draft()
                 .map(kept ->
@@ -141,7 +133,7 @@ public record OrganScreen(
 
     /** Asks for the room, saves the organ, and then asks what is usually drawn on it. */
     static State made(State state, OrganEvent.OrganOpened opened) {
-        State next = opened(state, opened).with(Notice.says(opened.sentence()));
+        State next = opened(state, opened).says(opened.sentence());
         return of(opened.id(), opened.organ()).chooseRoom(next, kept -> kept.find(OrganScreen.class)
                 .map(screen -> kept.wants(screen.saving(List.of(Effects::openUsual))))
                 .orElse(kept));
@@ -172,7 +164,7 @@ public record OrganScreen(
             return state.show(marking(problems.get(0).line()))
                     .warns("Not saved. " + problems.get(0).sentence() + more);
         }
-        return draft.isUnsaved() ? state.wants(saving(List.of())) : state.says("Already saved.");
+        return isUnsaved() ? state.wants(saving(List.of())) : state.says("Already saved.");
     }
 
     private Effect saving(List<Effect> then) {
@@ -182,13 +174,13 @@ public record OrganScreen(
     }
 
     OrganScreen written(Instrument now) {
-        return new OrganScreen(id, now, draft, list, problems, Freshness.WRITTEN)
+        return new OrganScreen(id, now, draft, list, problems, /* isWritten= */ true)
                 .with(draft.savedAs(OrganDraft.of(now), draft.now()::moved));
     }
 
     @Override
     public Optional<Screen> withFileWritten() {
-        return Optional.of(new OrganScreen(id, organ, draft, list, problems, Freshness.WRITTEN));
+        return Optional.of(new OrganScreen(id, organ, draft, list, problems, /* isWritten= */ true));
     }
 
     @Override
@@ -202,20 +194,20 @@ public record OrganScreen(
     }
 
     private State close(State state) {
-        return draft.isUnsaved() ? asked(state, "close", effects -> List.of(OrganScreen::closed)) : closed(state);
+        return isUnsaved() ? asked(state, "close", effects -> List.of(OrganScreen::closed)) : closed(state);
     }
 
     /** Back to the plan, read again if its organ was written; where none is open, to the organs. */
     private static State closed(State state) {
-        boolean isWritten = state.find(OrganScreen.class)
-                .filter(screen -> screen.freshness == Freshness.WRITTEN)
-                .isPresent();
+        boolean isWritten =
+                state.find(OrganScreen.class).filter(OrganScreen::isWritten).isPresent();
         State next = state.closed();
         if (next.work().isEmpty()) {
             return next.doors().organs(next);
         }
-        String plan = next.work().get().id();
-        return isWritten ? next.wants(effects -> effects.openPlan(plan)) : next;
+        return isWritten
+                ? next.wants(effects -> effects.openPlan(next.work().get().id()))
+                : next;
     }
 
     /** Asks what is to become of what was changed, before something that leaves the organ. */
@@ -276,9 +268,9 @@ public record OrganScreen(
         List<FormBox.Field> fields = line.part().fields().stream()
                 .map(field -> FormBox.Field.of(field.label(), line.at(field), field.hint()))
                 .toList();
-        String of = line.part() == RowKind.STOP
-                ? now.divisionOf(row).map(division -> " of " + division.name()).orElse("")
-                : "";
+        boolean isStop = line.part() == RowKind.STOP;
+        String of =
+                isStop ? now.divisionOf(row).map(each -> " of " + each.name()).orElse("") : "";
         return state.open(FormBox.of(
                         line.part().word() + of,
                         fields,
@@ -311,15 +303,14 @@ public record OrganScreen(
 
     /** After a line was typed; where the volume is another, the times that no longer fit are asked about. */
     private State kept(State closed, OrganDraft now, OrganDraft next, int row) {
-        return RoomChoice.afterVolume(
-                keeping(closed, draft.to(next), row), now, next, (asked, ringing) -> new OrganScreen(
-                                id, organ, draft.to(next), list, problems, freshness)
-                        .keeping(asked, draft.to(next).to(ringing), row));
+        Undo<OrganDraft> typed = draft.to(next);
+        return RoomChoice.afterVolume(keeping(closed, typed, row), now, next, (asked, ringing) -> with(typed)
+                .keeping(asked, typed.to(ringing), row));
     }
 
     private static OrganDraft typed(FormBox form, OrganDraft now, int row) {
-        List<String> texts =
-                form.fields().stream().map(field -> field.line().text()).toList();
+        List<FormBox.Field> fields = form.fields();
+        List<String> texts = fields.stream().map(each -> each.line().text()).toList();
         return now.with(row, Autofill.of(now, row, texts));
     }
 
@@ -337,8 +328,8 @@ public record OrganScreen(
     }
 
     private State saysOnlyOne(State state) {
-        return state.says("An organ has exactly one of these rows: "
-                + line().part().word().toLowerCase(Locale.ROOT) + ".");
+        String row = line().part().word().toLowerCase(Locale.ROOT);
+        return state.says("An organ has exactly one of these rows: " + row + ".");
     }
 
     private State moved(State state, Optional<OrganDraft.Moved> moved) {
@@ -383,8 +374,7 @@ public record OrganScreen(
         frame.write(x, 0, right, Style.FAINT);
         frame.write(0, 1, Mark.RULE.in(marks).repeat(frame.width()), Style.FAINT);
         if (!problems.isEmpty()) {
-            String wrong = " " + problems.size() + (problems.size() == 1 ? " problem " : " problems ");
-            frame.write(2, 1, wrong, Style.BAD);
+            frame.write(2, 1, " " + Count.of(problems.size(), "problem") + " ", Style.BAD);
         }
     }
 
