@@ -60,6 +60,9 @@ final class PageText {
 
     /** The lines of a page. */
     static List<Numbered> lines(String text) {
+        if (OwnData.isOne(text) && OwnData.isWhole(text)) {
+            return OwnData.lines(text);
+        }
         PageText page = new PageText(text);
         page.read();
         List<Numbered> rows = StopTable.spelledOut(Wiki.rows(page.lines));
@@ -258,7 +261,11 @@ final class PageText {
             String text = line.text().strip();
             boolean edge = text.startsWith("{|") || text.startsWith("|}") || text.startsWith("|-");
             depth += text.startsWith("{|") ? 1 : text.startsWith("|}") && depth > 0 ? -1 : 0;
-            if (edge) {
+            boolean caption = depth > 0 && text.startsWith("|+");
+            if (caption) {
+                end();
+                rows.add(new Numbered(line.number(), withoutMarks(text.substring(2))));
+            } else if (edge) {
                 end();
             } else if (depth > 0 && (text.startsWith("|") || text.startsWith("!"))) {
                 begun = cells.isEmpty() ? line.number() : begun;

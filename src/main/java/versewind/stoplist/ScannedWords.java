@@ -82,7 +82,7 @@ final class ScannedWords {
         List<String> meant = new ArrayList<>();
         String all = read;
         for (int at = read.lastIndexOf(sign.read); at >= 0; at = read.lastIndexOf(sign.read, at - 1)) {
-            boolean capital = at == 0 || (at > 1 && Character.isUpperCase(read.charAt(at - 2)));
+            boolean capital = at == 0 || read.chars().noneMatch(Character::isLowerCase);
             String letter = capital ? sign.meant.toUpperCase(Locale.ROOT) : sign.meant;
             meant.add(read.substring(0, at) + letter + read.substring(at + sign.read.length()));
             all = all.substring(0, at) + letter + all.substring(at + sign.read.length());

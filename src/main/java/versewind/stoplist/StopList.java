@@ -62,13 +62,24 @@ public record StopList(
                     "cells of divisions side by side, told apart by the order of their pitches; please check",
                     Unread.Weight.DOUBT);
         }
+        if (OwnData.isOne(text)) {
+            parsed.leaveOut(
+                    1,
+                    shown(text.lines().findFirst().orElse("").strip()),
+                    "data, whose fields were told apart by what they hold; please check",
+                    Unread.Weight.DOUBT);
+        }
         all.get(false)
                 .forEach(line -> parsed.leaveOut(
                         line.number(),
-                        line.text().substring(0, SHOWN),
+                        shown(line.text()),
                         "longer than " + PageText.LONGEST_LINE + " characters; break it into lines",
                         Unread.Weight.DOUBT));
         return new StopListBuilder(parsed, readings.style().language()).stopList();
+    }
+
+    private static String shown(String line) {
+        return line.substring(0, Math.min(SHOWN, line.length()));
     }
 
     /** True if a tenth of the lines were taken for remarks. */
@@ -89,6 +100,12 @@ public record StopList(
                                 .limit(MOST_LINES + 1L)
                                 .count()
                         > MOST_LINES;
+        boolean isBroken = !isLong && OwnData.isOne(text) && !OwnData.isWhole(text);
+        if (isBroken) {
+            return Optional.of("This looks like data rather than a list for people, and its brackets do not match. Copy"
+                    + " all of it, or paste the list as it is printed: a division, and below it a stop a line with its"
+                    + " pitch.");
+        }
         return isLong
                 ? Optional.of("This is longer than " + LONGEST + " characters or " + MOST_LINES
                         + " lines. Delete what is not part of the stop list.")

@@ -328,6 +328,15 @@ class StopListTest {
     }
 
     @Test
+    void the_caption_of_a_wiki_table_is_no_column_of_it() {
+        StopList list = StopList.read("{| class=\"wikitable\"\n|+ Disposition\n! Huvudverk I !! Pedal\n|-\n"
+                + "| Principal 8' || Subbas 16'\n|-\n| Oktava 4' || Fagott 16'\n|}");
+        assertThat(list.divisions())
+                .extracting(division -> division.stops().size())
+                .containsExactly(2, 2);
+    }
+
+    @Test
     void stops_that_clash_get_names_of_their_own_in_the_instrument_and_it_is_said() {
         NewInstrument made = NewInstrument.of(StopList.read("Great\nFlute 8\nFlute 8"), "Two")
                 .orElseThrow();
