@@ -103,7 +103,9 @@ final class StopClassifier {
             return new None("a bell, bird, drum, valve or the like: no rank of pipes to draw", Weight.NOTE);
         }
         if (isSentence()) {
-            return note();
+            return WordList.of("coupler").in(text)
+                    ? new None("speaks of couplers, but it is unclear of which", Weight.DOUBT)
+                    : note();
         }
         Optional<Lexicon.Found> found = whole.or(() -> pitched || said.ranks() > 0 ? withPitch() : withoutPitch());
         return found.map(this::stop).orElseGet(() -> isNoteHere(pitched || said.ranks() > 0) ? note() : doubt());

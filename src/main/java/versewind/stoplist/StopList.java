@@ -49,8 +49,9 @@ public record StopList(
     public static StopList read(String text) {
         Map<Boolean, List<PageText.Numbered>> all =
                 PageText.lines(text).stream().collect(Collectors.partitioningBy(line -> PageText.isRead(line.text())));
+        List<PageText.Numbered> sentences = Prose.spelledOut(all.get(true));
         List<PageText.Numbered> rows =
-                PastedCells.joined(BrokenLines.joined(NumberedStops.spelledOut(BoxMarks.spelledOut(all.get(true)))));
+                PastedCells.joined(BrokenLines.joined(NumberedStops.spelledOut(BoxMarks.spelledOut(sentences))));
         LineReader.Readings readings = new LineReader.Readings(
                 ListStyle.of(rows.stream().map(PageText.Numbered::text).toList()));
         List<PageText.Numbered> lines = CellColumns.sorted(rows, readings);
@@ -60,6 +61,13 @@ public record StopList(
                     lines.get(0).number(),
                     lines.get(0).text(),
                     "cells of divisions side by side, told apart by the order of their pitches; please check",
+                    Unread.Weight.DOUBT);
+        }
+        if (sentences != all.get(true)) {
+            parsed.leaveOut(
+                    sentences.get(0).number(),
+                    shown(sentences.get(0).text()),
+                    "sentences, from which divisions and stops were picked; please check",
                     Unread.Weight.DOUBT);
         }
         if (OwnData.isOne(text)) {

@@ -26,29 +26,30 @@ class OwnDataTest {
           {"name": "Pedal", "stops": [{"name": "Bourdon", "pitch": 16}]}],
          "couplers": ["Great to Pedal"]}
         """, """
-                    {"Great": ["Open Diapason 8", "Mixture III"], "Pedal": ["Bourdon 16"], "couplers": ["GT/PED"]}
-                    """, """
-                    {"manuals": {"Great": {"Open Diapason": 8, "Mixture": "III"}}, "Pedal": {"stops": [["Bourdon", 16]]},
-                     "coupling": [{"from": "Great", "to": "Pedal"}]}
-                    """, """
-                    # an organ
-                    manuals:
-                      - name: Great
-                        no: 1
-                        stops:
-                          - {n: Open Diapason, p: 8}
-                          # - {n: Clarion, p: 4} never built
-                          - {n: Mixture, r: III}
-                    pedal:
-                      stops:
-                        - n: Bourdon
-                          p: 16
-                    couple: [GT/PED]
-                    """, """
-                    [{"keyboard": "Great", "tabs": ["Open Diapason 8'", "III Mixture"]},
-                     {"keyboard": "Pedal", "tabs": ["Bourdon 16'"]},
-                     {"couplers": ["Great to Pedal"]}]
-                    """})
+            {"Great": ["Open Diapason 8", "Mixture III"], "Pedal": ["Bourdon 16"], "couplers": ["GT/PED"]}
+            """, """
+                        {"manuals": {"Great": {"Open Diapason": 8, "Mixture": "III"}},
+                         "Pedal": {"stops": [["Bourdon", 16]]},
+                         "coupling": [{"from": "Great", "to": "Pedal"}]}
+                        """, """
+                        # an organ
+                        manuals:
+                          - name: Great
+                            no: 1
+                            stops:
+                              - {n: Open Diapason, p: 8}
+                              # - {n: Clarion, p: 4} never built
+                              - {n: Mixture, r: III}
+                        pedal:
+                          stops:
+                            - n: Bourdon
+                              p: 16
+                        couple: [GT/PED]
+                        """, """
+                        [{"keyboard": "Great", "tabs": ["Open Diapason 8'", "III Mixture"]},
+                         {"keyboard": "Pedal", "tabs": ["Bourdon 16'"]},
+                         {"couplers": ["Great to Pedal"]}]
+                        """})
     void data_of_any_fields_is_read_as_the_list_that_it_holds(String data) {
         assertThat(stops(data))
                 .map(each -> each.toLowerCase(java.util.Locale.ROOT).strip())
