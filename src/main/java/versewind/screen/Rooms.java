@@ -46,8 +46,8 @@ final class Rooms implements Doors {
     }
 
     @Override
-    public State organs(State state) {
-        return LibraryScreen.organs(state);
+    public State organs(State state, String marked) {
+        return LibraryScreen.organs(state, marked);
     }
 
     @Override

@@ -14,6 +14,7 @@ import versewind.organ.Instrument;
 import versewind.organ.Room;
 import versewind.organ.StopName;
 import versewind.schema.OrganDraft;
+import versewind.screen.library.LibraryEvent;
 import versewind.screen.library.LibraryScreen;
 import versewind.screen.organ.OrganEvent;
 import versewind.screen.organ.OrganScreen;
@@ -177,6 +178,10 @@ class OrganScreenTest {
         clerk.press("x");
         assertThat(desk.state().find(OrganScreen.class)).isEmpty();
         assertThat(desk.state().top()).isInstanceOf(LibraryScreen.class);
+        desk.answer(new LibraryEvent.InstrumentsListed(List.of(
+                new LibraryEvent.Listed("another", "Another", ""),
+                new LibraryEvent.Listed("st-tethwin", "St Tethwin", ""))));
+        assertThat(desk.characters()).as("the organ that was open").contains("\u25b8St Tethwin");
     }
 
     @Test

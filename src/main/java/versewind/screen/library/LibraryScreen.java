@@ -96,10 +96,11 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
                 .wants(Effects::listPlans);
     }
 
-    /** The organs of the library. */
-    public static State organs(State state) {
+    /** The organs of the library, one of them marked. */
+    public static State organs(State state, String marked) {
         return state.closed()
-                .open(new LibraryScreen(LibraryState.UNREAD.on(LibraryState.Side.ORGANS)))
+                .open(new LibraryScreen(
+                        LibraryState.UNREAD.on(LibraryState.Side.ORGANS).marking(marked)))
                 .wants(Effects::listPlans)
                 .wants(Effects::listInstruments);
     }

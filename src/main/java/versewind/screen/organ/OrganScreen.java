@@ -197,15 +197,14 @@ public record OrganScreen(
         return isUnsaved() ? asked(state, "close", effects -> List.of(OrganScreen::closed)) : closed(state);
     }
 
-    /** Back to the plan, read again if its organ was written; where none is open, to the organs. */
+    /** Back to the plan, read again if its organ was written; where none is open, to its row among the organs. */
     private static State closed(State state) {
-        boolean isWritten =
-                state.find(OrganScreen.class).filter(OrganScreen::isWritten).isPresent();
+        Optional<OrganScreen> organ = state.find(OrganScreen.class);
         State next = state.closed();
         if (next.work().isEmpty()) {
-            return next.doors().organs(next);
+            return next.doors().organs(next, organ.map(OrganScreen::id).orElse(""));
         }
-        return isWritten
+        return organ.filter(OrganScreen::isWritten).isPresent()
                 ? next.wants(effects -> effects.openPlan(next.work().get().id()))
                 : next;
     }

@@ -83,12 +83,12 @@ public record PasteScreen(TextBlock text) implements Covering {
     /** Closes the box; asks first if a text would be lost. */
     private State close(State state) {
         return text.text().isBlank()
-                ? state.doors().organs(state)
+                ? state.doors().organs(state, "")
                 : state.open(new Question(
                         "Close without reading the list? Its text will be lost.",
                         List.of(
                                 new Question.Answer("d", "discard the text", closed -> closed.doors()
-                                        .organs(closed)),
+                                        .organs(closed, "")),
                                 Question.Answer.STAY)));
     }
 

@@ -15,8 +15,8 @@ public interface Doors {
     /** The library to bring a hymn over from a plan in it. */
     State libraryToBring(State state);
 
-    /** The organs of the library. */
-    State organs(State state);
+    /** The organs of the library, one of them marked by its id; the first where there is no such. */
+    State organs(State state, String marked);
 
     /** The box into which the stop list of a new organ is pasted. */
     State stopList(State state);
