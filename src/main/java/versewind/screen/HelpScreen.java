@@ -59,7 +59,7 @@ record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
 
     /** The tables of keys of all screens, in the order in which the help lists them. */
     static final List<KeyTable<?>> TABLES = List.of(
-            PlanScreen.KEYS,
+            new PlanScreen().keys(),
             Rooms.ALL.keys(),
             ReadingsScreen.KEYS,
             UsualScreen.KEYS,

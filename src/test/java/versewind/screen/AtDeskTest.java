@@ -95,7 +95,7 @@ class AtDeskTest {
     void no_key_that_changes_the_plan_elsewhere_changes_it_here() {
         Desk desk = harvest().press("K");
         Plan before = desk.plan();
-        for (KeyTable.Row<?> row : PlanScreen.KEYS.rows()) {
+        for (KeyTable.Row<?> row : new PlanScreen().keys().rows()) {
             for (Key key : row.keys()) {
                 Where here = new Where(desk);
                 if (!here.leaves(key)) {

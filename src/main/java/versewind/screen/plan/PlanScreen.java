@@ -33,134 +33,137 @@ public record PlanScreen() implements Screen {
     /** The key that opens the desk, also where the terminal is too small for the plan. */
     private static final String DESK = "K";
 
-    public static final KeyTable<PlanScreen> KEYS = KeyTable.<PlanScreen>under("Moving about")
-            .key(STOPS, "Up", "in the stops: the stop above", plan((s, work) -> MoveCommands.toItem(s, work, -1)))
-            .key(STOPS, "Down", "in the stops: the stop below", plan((s, work) -> MoveCommands.toItem(s, work, 1)))
-            .key(STOPS, "Left", "in the stops: the column to the left", plan((s, w) -> MoveCommands.beside(s, w, -1)))
-            .key(STOPS, "Right", "in the stops: the column to the right", plan((s, w) -> MoveCommands.beside(s, w, 1)))
-            .key(STOPS, "Home", "in the stops: the first stop", plan(MoveCommands::toFirstItem))
-            .key(STOPS, "End", "in the stops: the last stop", plan(MoveCommands::toLastItem))
-            .key("/", "find a stop by part of its name", plan(FindScreen::open))
-            .key(
-                    VERSES,
-                    "Up",
-                    "in the verses: the verse above, also in the hymn before",
-                    plan((s, work) -> MoveCommands.toVerse(s, work, -1)))
-            .key(
-                    VERSES,
-                    "Down",
-                    "in the verses: the verse below, also in the next hymn",
-                    plan((s, work) -> MoveCommands.toVerse(s, work, 1)))
-            .key("n, Page Down", "the next verse of the hymn", plan((s, work) -> MoveCommands.withinHymn(s, work, 1)))
-            .key(
-                    "p, Page Up",
-                    "the previous verse of the hymn",
-                    plan((s, work) -> MoveCommands.withinHymn(s, work, -1)))
-            .key("]", "the next hymn", plan((s, work) -> MoveCommands.toHymn(s, work, 1)))
-            .key("[", "the previous hymn", plan((s, work) -> MoveCommands.toHymn(s, work, -1)))
-            .key("Tab, Shift-Tab", "switch between stops and verses", plan(MoveCommands::toOtherSide))
-            .key("t", "levels of the verse in dB(A), sone and phon, and for the ears", verse(StatusView::figures))
-            .key(STOPS, "T, Enter", "describe the stop in a sentence", plan(StopCommands::describe))
-            .key("L", "large letters for stops and verses, or the usual ones", (s, state) -> state.withOtherLetters())
-            .heading("Stops and swell boxes")
-            .key(STOPS, "Space", "draw the stop, or push it in", verse(StopCommands::toggle))
-            .key("0", "push everything in", verse(StopCommands::putAllIn))
-            .key(
-                    "<",
-                    "louder: open the swell box a step",
-                    verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, 1)))
-            .key(
-                    ">",
-                    "softer: close the swell box a step",
-                    verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, -1)))
-            .key("c", "draw what the previous verse has", verse(StopCommands::takeOver))
-            .key(STOPS, "v", "lock the stop for proposals: as it is, the other way, free", verse(LockCommands::lock))
-            .key(STOPS, "V", "lock it the same way in every verse of the service", verse(LockCommands::lockThroughout))
-            .key("R", "usual registrations: recall one", plan(UsualScreen::open))
-            .key("*", "keep what is drawn as a usual registration", verse(UsualForm::ofVerse))
-            .key("P", "proposals: what to draw", verse((s, w, verse) -> ProposalsScreen.open(s, w)))
-            .key("A", "proposals for the whole service, then its curve", plan(ProposalsScreen::forService))
-            .key("&", "draw the same in the following verses with the same singers", verse(StopCommands::carryOn))
-            .heading("Who sings")
-            .key("1", "the congregation sings", sungBy(SungBy.CONGREGATION))
-            .key("2", "a small choir sings", sungBy(SungBy.SMALL_CHOIR))
-            .key("3", "a soloist sings", sungBy(SungBy.SOLO_VOICE))
-            .key("4", "nobody sings: the melody is soloed", sungBy(SungBy.MELODY_SOLOED))
-            .key("5", "trebles sing a descant over the people", sungBy(SungBy.DESCANT))
-            .key("6", "trebles alone sing", sungBy(SungBy.TREBLES))
-            .key("7", "they sing in alternation, one side at a time", sungBy(SungBy.ALTERNATION))
-            .key("8", "they sing unaccompanied: nobody plays", sungBy(SungBy.UNACCOMPANIED))
-            .key("+, =", "they sing more strongly", verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, 1)))
-            .key("-", "they sing more gently", verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, -1)))
-            .key("g", "character of the verse: plain, bright, festal, gentle", verse(PlayingCommands::nextMood))
-            .key(
-                    "#",
-                    "number of singers, or of people present",
-                    verse((s, work, verse) -> s.open(VerseForm.of(work, verse, VerseForm.PEOPLE))))
-            .heading("Hands and feet")
-            .key("h", "next layout of hands and feet", verse(PlayingCommands::nextLayout))
-            .key(
-                    "H",
-                    "keep hands and feet, the swell boxes, both or neither in proposals",
-                    verse(LockCommands::keepPlaying))
-            .key("r", "move the right hand to the next manual", verse(PlayingCommands::moveRightHand))
-            .key("l", "move the left hand to the next manual", verse(PlayingCommands::moveLeftHand))
-            .heading("Verses")
-            .key("e", "edit label, piston and note of the verse", verse(PlanScreen::editVerse))
-            .key(VERSES, "Enter", "", verse(PlanScreen::editVerse))
-            .key("k", "next kind: verse, refrain, interlude, last verse, Amen, intro", verse(ArrangeCommands::nextKind))
-            .key("O", "the verse may be left out, or not", verse(ArrangeCommands::turnOptional))
-            .key("i", "add a verse after this one", hymn(ArrangeCommands::insertVerse))
-            .key("d", "duplicate the verse", verse(ArrangeCommands::duplicateVerse))
-            .key("x, Delete", "delete the verse", verse(ArrangeCommands::removeVerse))
-            .key(",", "move the verse up", verse((s, work, verse) -> ArrangeCommands.moveVerse(s, work, -1)))
-            .key(".", "move the verse down", verse((s, work, verse) -> ArrangeCommands.moveVerse(s, work, 1)))
-            .heading("Hymns and service")
-            .key(
-                    "E",
-                    "edit title, tune, key and tempo of the hymn",
-                    hymn((s, work, hymn) -> s.open(HymnForm.of(work, hymn))))
-            .key("I", "add a hymn after this one", plan((s, work) -> s.open(HymnForm.ofNew(work))))
-            .key("D", "duplicate the hymn", hymn(ArrangeCommands::duplicateHymn))
-            .key("Ctrl-X", "delete the hymn", hymn(ArrangeCommands::removeHymn))
-            .key("{", "move the hymn forward", hymn((s, work, hymn) -> ArrangeCommands.moveHymn(s, work, -1)))
-            .key("}", "move the hymn back", hymn((s, work, hymn) -> ArrangeCommands.moveHymn(s, work, 1)))
-            .key("b", "copy a hymn from another plan, with its registrations", plan((s, work) -> s.doors()
-                    .libraryToBring(s)))
-            .key(
-                    "B",
-                    "what was done with this hymn or tune before",
-                    hymn((s, work, hymn) ->
-                            s.wants(effects -> effects.findHymn(work.id(), hymn, Effect.Telling.LISTED))))
-            .key("S", "edit title, date and people of the service", plan((s, work) -> s.open(ServiceForm.of(s, work))))
-            .heading("Feedback and readings")
-            .key("y", "feedback: too soft, right, too strong", verse(VerseFeedbackCommands::answer))
-            .key("Y", "keep the feedback on this service with the organ", plan(VerseFeedbackCommands::keep))
-            .key("m", "record a meter reading of this verse", verse(MeterForm::open))
-            .key("M", "all readings, and what to measure next", plan((s, work) -> s.open(ReadingsScreen.of(work))))
-            .heading("The plan")
-            .key("u, Ctrl-Z", "undo", plan(ArrangeCommands::undo))
-            .key("U, Ctrl-Y", "redo", plan(ArrangeCommands::redo))
-            .key("s, Ctrl-S", "save", plan(PlanScreen::save))
-            .key("w", "save under another title, in a new file", plan((s, w) -> s.open(ServiceForm.ofSaveUnder(w))))
-            .key("o, Ctrl-O", "library: open another plan, or make a new one", (screen, s) -> s.doors()
-                    .library(s))
-            .key("W", "write the sheet for the music desk", plan(SheetForm::open))
-            .key(
-                    "f",
-                    "findings: what a colleague would say",
-                    plan((s, work) -> s.open(FindingsScreen.of(work, OptionalInt.empty(), FindingsScreen.Shown.PLAN))))
-            .key(
-                    "a",
-                    "findings if fewer or more people come",
-                    plan((s, work) -> s.open(FindingsScreen.attendedForm(work))))
-            .key(
-                    "C",
-                    "curve: how the service rises and falls, and what wants attention",
-                    plan(FindingsScreen::underCurve))
-            .key(DESK, "desk: the verse fills the screen, to play from", plan((s, work) -> s.doors()
-                    .desk(s, work)))
-            .key("q, Ctrl-Q", "leave", (screen, state) -> Leaving.afterAsking(state, Leaving.LEAVE, Effects::quit));
+    /** A class of its own, so that the first screen, whose hints have their own words, does not wait for it. */
+    private static final class Keys {
+        static final KeyTable<PlanScreen> TABLE = KeyTable.<PlanScreen>under("Moving about")
+                .key(STOPS, "Up", "in the stops: the stop above", plan((s, work) -> MoveCommands.toItem(s, work, -1)))
+                .key(STOPS, "Down", "in the stops: the stop below", plan((s, work) -> MoveCommands.toItem(s, work, 1)))
+                .key(STOPS, "Left", "in the stops: the column to the left", plan((s, w) -> MoveCommands.beside(s, w, -1)))
+                .key(STOPS, "Right", "in the stops: the column to the right", plan((s, w) -> MoveCommands.beside(s, w, 1)))
+                .key(STOPS, "Home", "in the stops: the first stop", plan(MoveCommands::toFirstItem))
+                .key(STOPS, "End", "in the stops: the last stop", plan(MoveCommands::toLastItem))
+                .key("/", "find a stop by part of its name", plan(FindScreen::open))
+                .key(
+                        VERSES,
+                        "Up",
+                        "in the verses: the verse above, also in the hymn before",
+                        plan((s, work) -> MoveCommands.toVerse(s, work, -1)))
+                .key(
+                        VERSES,
+                        "Down",
+                        "in the verses: the verse below, also in the next hymn",
+                        plan((s, work) -> MoveCommands.toVerse(s, work, 1)))
+                .key("n, Page Down", "the next verse of the hymn", plan((s, work) -> MoveCommands.withinHymn(s, work, 1)))
+                .key(
+                        "p, Page Up",
+                        "the previous verse of the hymn",
+                        plan((s, work) -> MoveCommands.withinHymn(s, work, -1)))
+                .key("]", "the next hymn", plan((s, work) -> MoveCommands.toHymn(s, work, 1)))
+                .key("[", "the previous hymn", plan((s, work) -> MoveCommands.toHymn(s, work, -1)))
+                .key("Tab, Shift-Tab", "switch between stops and verses", plan(MoveCommands::toOtherSide))
+                .key("t", "levels of the verse in dB(A), sone and phon, and for the ears", verse(StatusView::figures))
+                .key(STOPS, "T, Enter", "describe the stop in a sentence", plan(StopCommands::describe))
+                .key("L", "large letters for stops and verses, or the usual ones", (s, state) -> state.withOtherLetters())
+                .heading("Stops and swell boxes")
+                .key(STOPS, "Space", "draw the stop, or push it in", verse(StopCommands::toggle))
+                .key("0", "push everything in", verse(StopCommands::putAllIn))
+                .key(
+                        "<",
+                        "louder: open the swell box a step",
+                        verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, 1)))
+                .key(
+                        ">",
+                        "softer: close the swell box a step",
+                        verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, -1)))
+                .key("c", "draw what the previous verse has", verse(StopCommands::takeOver))
+                .key(STOPS, "v", "lock the stop for proposals: as it is, the other way, free", verse(LockCommands::lock))
+                .key(STOPS, "V", "lock it the same way in every verse of the service", verse(LockCommands::lockThroughout))
+                .key("R", "usual registrations: recall one", plan(UsualScreen::open))
+                .key("*", "keep what is drawn as a usual registration", verse(UsualForm::ofVerse))
+                .key("P", "proposals: what to draw", verse((s, w, verse) -> ProposalsScreen.open(s, w)))
+                .key("A", "proposals for the whole service, then its curve", plan(ProposalsScreen::forService))
+                .key("&", "draw the same in the following verses with the same singers", verse(StopCommands::carryOn))
+                .heading("Who sings")
+                .key("1", "the congregation sings", sungBy(SungBy.CONGREGATION))
+                .key("2", "a small choir sings", sungBy(SungBy.SMALL_CHOIR))
+                .key("3", "a soloist sings", sungBy(SungBy.SOLO_VOICE))
+                .key("4", "nobody sings: the melody is soloed", sungBy(SungBy.MELODY_SOLOED))
+                .key("5", "trebles sing a descant over the people", sungBy(SungBy.DESCANT))
+                .key("6", "trebles alone sing", sungBy(SungBy.TREBLES))
+                .key("7", "they sing in alternation, one side at a time", sungBy(SungBy.ALTERNATION))
+                .key("8", "they sing unaccompanied: nobody plays", sungBy(SungBy.UNACCOMPANIED))
+                .key("+, =", "they sing more strongly", verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, 1)))
+                .key("-", "they sing more gently", verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, -1)))
+                .key("g", "character of the verse: plain, bright, festal, gentle", verse(PlayingCommands::nextMood))
+                .key(
+                        "#",
+                        "number of singers, or of people present",
+                        verse((s, work, verse) -> s.open(VerseForm.of(work, verse, VerseForm.PEOPLE))))
+                .heading("Hands and feet")
+                .key("h", "next layout of hands and feet", verse(PlayingCommands::nextLayout))
+                .key(
+                        "H",
+                        "keep hands and feet, the swell boxes, both or neither in proposals",
+                        verse(LockCommands::keepPlaying))
+                .key("r", "move the right hand to the next manual", verse(PlayingCommands::moveRightHand))
+                .key("l", "move the left hand to the next manual", verse(PlayingCommands::moveLeftHand))
+                .heading("Verses")
+                .key("e", "edit label, piston and note of the verse", verse(PlanScreen::editVerse))
+                .key(VERSES, "Enter", "", verse(PlanScreen::editVerse))
+                .key("k", "next kind: verse, refrain, interlude, last verse, Amen, intro", verse(ArrangeCommands::nextKind))
+                .key("O", "the verse may be left out, or not", verse(ArrangeCommands::turnOptional))
+                .key("i", "add a verse after this one", hymn(ArrangeCommands::insertVerse))
+                .key("d", "duplicate the verse", verse(ArrangeCommands::duplicateVerse))
+                .key("x, Delete", "delete the verse", verse(ArrangeCommands::removeVerse))
+                .key(",", "move the verse up", verse((s, work, verse) -> ArrangeCommands.moveVerse(s, work, -1)))
+                .key(".", "move the verse down", verse((s, work, verse) -> ArrangeCommands.moveVerse(s, work, 1)))
+                .heading("Hymns and service")
+                .key(
+                        "E",
+                        "edit title, tune, key and tempo of the hymn",
+                        hymn((s, work, hymn) -> s.open(HymnForm.of(work, hymn))))
+                .key("I", "add a hymn after this one", plan((s, work) -> s.open(HymnForm.ofNew(work))))
+                .key("D", "duplicate the hymn", hymn(ArrangeCommands::duplicateHymn))
+                .key("Ctrl-X", "delete the hymn", hymn(ArrangeCommands::removeHymn))
+                .key("{", "move the hymn forward", hymn((s, work, hymn) -> ArrangeCommands.moveHymn(s, work, -1)))
+                .key("}", "move the hymn back", hymn((s, work, hymn) -> ArrangeCommands.moveHymn(s, work, 1)))
+                .key("b", "copy a hymn from another plan, with its registrations", plan((s, work) -> s.doors()
+                        .libraryToBring(s)))
+                .key(
+                        "B",
+                        "what was done with this hymn or tune before",
+                        hymn((s, work, hymn) ->
+                                s.wants(effects -> effects.findHymn(work.id(), hymn, Effect.Telling.LISTED))))
+                .key("S", "edit title, date and people of the service", plan((s, work) -> s.open(ServiceForm.of(s, work))))
+                .heading("Feedback and readings")
+                .key("y", "feedback: too soft, right, too strong", verse(VerseFeedbackCommands::answer))
+                .key("Y", "keep the feedback on this service with the organ", plan(VerseFeedbackCommands::keep))
+                .key("m", "record a meter reading of this verse", verse(MeterForm::open))
+                .key("M", "all readings, and what to measure next", plan((s, work) -> s.open(ReadingsScreen.of(work))))
+                .heading("The plan")
+                .key("u, Ctrl-Z", "undo", plan(ArrangeCommands::undo))
+                .key("U, Ctrl-Y", "redo", plan(ArrangeCommands::redo))
+                .key("s, Ctrl-S", "save", plan(PlanScreen::save))
+                .key("w", "save under another title, in a new file", plan((s, w) -> s.open(ServiceForm.ofSaveUnder(w))))
+                .key("o, Ctrl-O", "library: open another plan, or make a new one", (screen, s) -> s.doors()
+                        .library(s))
+                .key("W", "write the sheet for the music desk", plan(SheetForm::open))
+                .key(
+                        "f",
+                        "findings: what a colleague would say",
+                        plan((s, work) -> s.open(FindingsScreen.of(work, OptionalInt.empty(), FindingsScreen.Shown.PLAN))))
+                .key(
+                        "a",
+                        "findings if fewer or more people come",
+                        plan((s, work) -> s.open(FindingsScreen.attendedForm(work))))
+                .key(
+                        "C",
+                        "curve: how the service rises and falls, and what wants attention",
+                        plan(FindingsScreen::underCurve))
+                .key(DESK, "desk: the verse fills the screen, to play from", plan((s, work) -> s.doors()
+                        .desk(s, work)))
+                .key("q, Ctrl-Q", "leave", (screen, state) -> Leaving.afterAsking(state, Leaving.LEAVE, Effects::quit));
+    }
 
     private static final int NEXT_ROWS = 2;
     private static final int CURVE_ROWS = 14;
@@ -245,7 +248,7 @@ public record PlanScreen() implements Screen {
 
     @Override
     public KeyTable<?> keys() {
-        return KEYS;
+        return Keys.TABLE;
     }
 
     @Override
@@ -357,7 +360,7 @@ public record PlanScreen() implements Screen {
             state.notice().paint(frame);
         } else if (state.work().isPresent() && state.top() == this) {
             String[] hints = hints(state.work().get()).toArray(String[]::new);
-            KEYS.hints(frame, hints);
+            KeyTable.hintsInWords(frame, hints);
         }
     }
 }

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
@@ -19,7 +17,7 @@ import versewind.screen.toolkit.Text;
  */
 public final class KeyTable<S extends Screen> {
 
-    private static final Pattern HINT = Pattern.compile("(Page \\w+|\\S+) ?(.*)");
+    private static final String PAGE = "Page ";
     private static final int GAP = 2;
 
     private final List<Row<S>> rows = new ArrayList<>();
@@ -159,12 +157,9 @@ public final class KeyTable<S extends Screen> {
     public void hints(Frame frame, int x, int y, int limit, Style style, String... hints) {
         int at = x;
         for (String hint : hints) {
-            Matcher parts = HINT.matcher(hint);
-            if (!parts.matches()) {
-                throw new IllegalArgumentException(hint);
-            }
-            String key = parts.group(1);
-            String words = parts.group(2).isEmpty() ? row(key).does() : parts.group(2);
+            int end = hint.indexOf(' ', hint.startsWith(PAGE) ? PAGE.length() : 0);
+            String key = end < 0 ? hint : hint.substring(0, end);
+            String words = end < 0 ? row(key).does() : hint.substring(end + 1);
             if (at + Text.columns(key) + 1 + Text.columns(words) <= limit) {
                 at = frame.write(frame.write(at, y, key, Style.KEY) + 1, y, words, style) + GAP;
             }
@@ -180,6 +175,11 @@ public final class KeyTable<S extends Screen> {
     /** Writes hints in the last row of the frame. */
     public void hints(Frame frame, String... hints) {
         hints(frame, 1, frame.height() - 1, frame.width() - 1, Style.FAINT, hints);
+    }
+
+    /** Writes hints that all have their own words in the last row of the frame. */
+    public static void hintsInWords(Frame frame, String... hints) {
+        under("").hints(frame, hints);
     }
 
     /** Writes hints in the last row of a box. */
