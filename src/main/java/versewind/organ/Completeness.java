@@ -21,8 +21,12 @@ public final class Completeness {
 
     private Completeness(Parts parts) {
         this.parts = parts;
-        parts.divisions().forEach(division -> divisions.add(division.name()));
-        parts.stops().forEach(stop -> stops.putIfAbsent(stop.name(), stop.part()));
+        for (Named<String, Division> division : parts.divisions()) {
+            divisions.add(division.name());
+        }
+        for (Named<StopName, Stop> stop : parts.stops()) {
+            stops.putIfAbsent(stop.name(), stop.part());
+        }
     }
 
     /**
@@ -55,9 +59,11 @@ public final class Completeness {
         }
 
         private static <E, N, T> List<Named<N, T>> named(List<E> list, Function<E, N> name, Function<E, T> part) {
-            return list.stream()
-                    .map(each -> new Named<>(name.apply(each), Optional.of(part.apply(each))))
-                    .toList();
+            List<Named<N, T>> named = new ArrayList<>();
+            for (E each : list) {
+                named.add(new Named<>(name.apply(each), Optional.of(part.apply(each))));
+            }
+            return List.copyOf(named);
         }
     }
 
@@ -88,9 +94,10 @@ public final class Completeness {
     static void check(Instrument organ) {
         require(!organ.name().isBlank(), "an instrument needs a name");
         require(Math.abs(organ.trimDb()) <= Stop.WIDEST_TRIM_DB, "a trim lies between -20 and 20 dB");
-        faults(Parts.of(organ)).stream().findFirst().ifPresent(fault -> {
-            throw new IncompleteInstrument(fault);
-        });
+        List<Fault> faults = faults(Parts.of(organ));
+        if (!faults.isEmpty()) {
+            throw new IncompleteInstrument(faults.get(0));
+        }
     }
 
     /** Everything that does not fit together. */
@@ -207,19 +214,21 @@ public final class Completeness {
         requireOwnNames(parts.couplers(), Part.COUPLER);
         for (int i = 0; i < parts.couplers().size(); i++) {
             Named<String, Coupler> coupler = parts.couplers().get(i);
-            int index = i;
-            coupler.part().ifPresent(each -> {
-                requireDivision(each.source(), Part.COUPLER, index, each.name());
-                requireDivision(each.keyboard(), Part.COUPLER, index, each.name());
-            });
+            if (coupler.part().isPresent()) {
+                requireDivision(coupler.part().get().source(), Part.COUPLER, i, coupler.name());
+                requireDivision(coupler.part().get().keyboard(), Part.COUPLER, i, coupler.name());
+            }
         }
         requireOwnNames(parts.tremulants(), Part.TREMULANT);
         for (int i = 0; i < parts.tremulants().size(); i++) {
             Named<String, Tremulant> tremulant = parts.tremulants().get(i);
-            int index = i;
-            tremulant.part().ifPresent(each -> requireDivision(each.division(), Part.TREMULANT, index, each.name()));
+            if (tremulant.part().isPresent()) {
+                requireDivision(tremulant.part().get().division(), Part.TREMULANT, i, tremulant.name());
+            }
         }
-        parts.divisionals().forEach(name -> requireDivision(name, Part.PISTONS, 0, "the divisional pistons"));
+        for (String name : parts.divisionals()) {
+            requireDivision(name, Part.PISTONS, 0, "the divisional pistons");
+        }
     }
 
     private void requireDivision(String division, Part part, int index, String asker) {

@@ -1,7 +1,6 @@
 package versewind.organ;
 
 import java.util.Arrays;
-import java.util.PrimitiveIterator;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 
@@ -35,8 +34,8 @@ public final class IndexSet {
     /** The set of these indices. */
     public static IndexSet of(IntStream indices) {
         IndexSet set = EMPTY;
-        for (PrimitiveIterator.OfInt each = indices.iterator(); each.hasNext(); ) {
-            set = set.with(each.nextInt());
+        for (int index : indices.toArray()) {
+            set = set.with(index);
         }
         return set;
     }

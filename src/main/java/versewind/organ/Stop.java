@@ -42,13 +42,6 @@ public record Stop(
     public static final List<String> NUMERALS =
             List.of("I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII");
 
-    /** As a registration is written: flues from the deepest pitch upward, compound stops, then the reeds likewise. */
-    public static final Comparator<Stop> AS_WRITTEN = Comparator.comparing(
-                    (Stop stop) -> stop.family().isReed())
-            .thenComparing(stop -> stop.family().isCompound())
-            .thenComparing(stop -> stop.footage().orElse(Footage.of(2)))
-            .thenComparing(Stop::family);
-
     /** The most ranks that a stop can have. */
     public static final int MOST_RANKS = NUMERALS.size();
 
@@ -89,6 +82,14 @@ public record Stop(
                 Enclosure.AS_ITS_DIVISION,
                 Optional.empty(),
                 "");
+    }
+
+    /** As a registration is written: flues from the deepest pitch upward, compound stops, then the reeds likewise. */
+    public static Comparator<Stop> asWritten() {
+        return Comparator.comparing((Stop stop) -> stop.family().isReed())
+                .thenComparing(stop -> stop.family().isCompound())
+                .thenComparing(stop -> stop.footage().orElse(Footage.of(2)))
+                .thenComparing(Stop::family);
     }
 
     /** With another trim. */

@@ -61,7 +61,7 @@ public record StopChangesByDivision(String where, List<String> putIn, List<Strin
                 .mapToObj(organ.stops()::get)
                 .filter(knob -> knob.division() == index)
                 .map(Instrument.Knob::stop)
-                .sorted(Stop.AS_WRITTEN)
+                .sorted(Stop.asWritten())
                 .forEach(stop -> names.add(stop.label()));
         tremulants.forEach(tremulant -> {
             if (organ.tremulants().get(tremulant).division().equals(division.name())) {

@@ -53,7 +53,7 @@ public record DivisionLine(String where, List<String> knobs, Optional<BoxPositio
         stops.stream()
                 .mapToObj(organ.stops()::get)
                 .map(Instrument.Knob::stop)
-                .sorted(Stop.AS_WRITTEN)
+                .sorted(Stop.asWritten())
                 .forEach(stop -> knobs.add(stop.label()));
         registration.tremulants().stream()
                 .mapToObj(organ.tremulants()::get)

@@ -38,8 +38,16 @@ public record PlanScreen() implements Screen {
         static final KeyTable<PlanScreen> TABLE = KeyTable.<PlanScreen>under("Moving about")
                 .key(STOPS, "Up", "in the stops: the stop above", plan((s, work) -> MoveCommands.toItem(s, work, -1)))
                 .key(STOPS, "Down", "in the stops: the stop below", plan((s, work) -> MoveCommands.toItem(s, work, 1)))
-                .key(STOPS, "Left", "in the stops: the column to the left", plan((s, w) -> MoveCommands.beside(s, w, -1)))
-                .key(STOPS, "Right", "in the stops: the column to the right", plan((s, w) -> MoveCommands.beside(s, w, 1)))
+                .key(
+                        STOPS,
+                        "Left",
+                        "in the stops: the column to the left",
+                        plan((s, w) -> MoveCommands.beside(s, w, -1)))
+                .key(
+                        STOPS,
+                        "Right",
+                        "in the stops: the column to the right",
+                        plan((s, w) -> MoveCommands.beside(s, w, 1)))
                 .key(STOPS, "Home", "in the stops: the first stop", plan(MoveCommands::toFirstItem))
                 .key(STOPS, "End", "in the stops: the last stop", plan(MoveCommands::toLastItem))
                 .key("/", "find a stop by part of its name", plan(FindScreen::open))
@@ -53,7 +61,10 @@ public record PlanScreen() implements Screen {
                         "Down",
                         "in the verses: the verse below, also in the next hymn",
                         plan((s, work) -> MoveCommands.toVerse(s, work, 1)))
-                .key("n, Page Down", "the next verse of the hymn", plan((s, work) -> MoveCommands.withinHymn(s, work, 1)))
+                .key(
+                        "n, Page Down",
+                        "the next verse of the hymn",
+                        plan((s, work) -> MoveCommands.withinHymn(s, work, 1)))
                 .key(
                         "p, Page Up",
                         "the previous verse of the hymn",
@@ -63,7 +74,10 @@ public record PlanScreen() implements Screen {
                 .key("Tab, Shift-Tab", "switch between stops and verses", plan(MoveCommands::toOtherSide))
                 .key("t", "levels of the verse in dB(A), sone and phon, and for the ears", verse(StatusView::figures))
                 .key(STOPS, "T, Enter", "describe the stop in a sentence", plan(StopCommands::describe))
-                .key("L", "large letters for stops and verses, or the usual ones", (s, state) -> state.withOtherLetters())
+                .key(
+                        "L",
+                        "large letters for stops and verses, or the usual ones",
+                        (s, state) -> state.withOtherLetters())
                 .heading("Stops and swell boxes")
                 .key(STOPS, "Space", "draw the stop, or push it in", verse(StopCommands::toggle))
                 .key("0", "push everything in", verse(StopCommands::putAllIn))
@@ -76,8 +90,16 @@ public record PlanScreen() implements Screen {
                         "softer: close the swell box a step",
                         verse((s, work, verse) -> StopCommands.moveBox(s, work, verse, -1)))
                 .key("c", "draw what the previous verse has", verse(StopCommands::takeOver))
-                .key(STOPS, "v", "lock the stop for proposals: as it is, the other way, free", verse(LockCommands::lock))
-                .key(STOPS, "V", "lock it the same way in every verse of the service", verse(LockCommands::lockThroughout))
+                .key(
+                        STOPS,
+                        "v",
+                        "lock the stop for proposals: as it is, the other way, free",
+                        verse(LockCommands::lock))
+                .key(
+                        STOPS,
+                        "V",
+                        "lock it the same way in every verse of the service",
+                        verse(LockCommands::lockThroughout))
                 .key("R", "usual registrations: recall one", plan(UsualScreen::open))
                 .key("*", "keep what is drawn as a usual registration", verse(UsualForm::ofVerse))
                 .key("P", "proposals: what to draw", verse((s, w, verse) -> ProposalsScreen.open(s, w)))
@@ -92,7 +114,10 @@ public record PlanScreen() implements Screen {
                 .key("6", "trebles alone sing", sungBy(SungBy.TREBLES))
                 .key("7", "they sing in alternation, one side at a time", sungBy(SungBy.ALTERNATION))
                 .key("8", "they sing unaccompanied: nobody plays", sungBy(SungBy.UNACCOMPANIED))
-                .key("+, =", "they sing more strongly", verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, 1)))
+                .key(
+                        "+, =",
+                        "they sing more strongly",
+                        verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, 1)))
                 .key("-", "they sing more gently", verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, -1)))
                 .key("g", "character of the verse: plain, bright, festal, gentle", verse(PlayingCommands::nextMood))
                 .key(
@@ -110,7 +135,10 @@ public record PlanScreen() implements Screen {
                 .heading("Verses")
                 .key("e", "edit label, piston and note of the verse", verse(PlanScreen::editVerse))
                 .key(VERSES, "Enter", "", verse(PlanScreen::editVerse))
-                .key("k", "next kind: verse, refrain, interlude, last verse, Amen, intro", verse(ArrangeCommands::nextKind))
+                .key(
+                        "k",
+                        "next kind: verse, refrain, interlude, last verse, Amen, intro",
+                        verse(ArrangeCommands::nextKind))
                 .key("O", "the verse may be left out, or not", verse(ArrangeCommands::turnOptional))
                 .key("i", "add a verse after this one", hymn(ArrangeCommands::insertVerse))
                 .key("d", "duplicate the verse", verse(ArrangeCommands::duplicateVerse))
@@ -134,7 +162,10 @@ public record PlanScreen() implements Screen {
                         "what was done with this hymn or tune before",
                         hymn((s, work, hymn) ->
                                 s.wants(effects -> effects.findHymn(work.id(), hymn, Effect.Telling.LISTED))))
-                .key("S", "edit title, date and people of the service", plan((s, work) -> s.open(ServiceForm.of(s, work))))
+                .key(
+                        "S",
+                        "edit title, date and people of the service",
+                        plan((s, work) -> s.open(ServiceForm.of(s, work))))
                 .heading("Feedback and readings")
                 .key("y", "feedback: too soft, right, too strong", verse(VerseFeedbackCommands::answer))
                 .key("Y", "keep the feedback on this service with the organ", plan(VerseFeedbackCommands::keep))
@@ -151,7 +182,8 @@ public record PlanScreen() implements Screen {
                 .key(
                         "f",
                         "findings: what a colleague would say",
-                        plan((s, work) -> s.open(FindingsScreen.of(work, OptionalInt.empty(), FindingsScreen.Shown.PLAN))))
+                        plan((s, work) ->
+                                s.open(FindingsScreen.of(work, OptionalInt.empty(), FindingsScreen.Shown.PLAN))))
                 .key(
                         "a",
                         "findings if fewer or more people come",

@@ -90,14 +90,13 @@ final class VerseListView {
 
     /** What the levels of the list may well be off, the widest of them: it hardly differs from verse to verse. */
     private static String widest(Frame frame, List<Estimate> estimates) {
-        return estimates.stream()
-                .filter(estimate -> !estimate.isSilent())
-                .mapToDouble(estimate -> estimate.plusMinus().organDb())
-                .max()
-                .stream()
-                .mapToObj(widest -> frame.mark(Mark.PLUS_MINUS) + Math.round(widest))
-                .findFirst()
-                .orElse("");
+        double widest = 0;
+        for (Estimate estimate : estimates) {
+            widest = estimate.isSilent()
+                    ? widest
+                    : Math.max(widest, estimate.plusMinus().organDb());
+        }
+        return widest == 0 ? "" : frame.mark(Mark.PLUS_MINUS) + Math.round(widest);
     }
 
     private static void paintVerse(Frame frame, PlanEdit work, Estimate estimate, int index, Columns columns, int y) {
