@@ -2,11 +2,14 @@ package versewind.terminal;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import versewind.screen.state.Event;
 
 /**
@@ -29,8 +32,15 @@ final class Tty {
     /** Set by the launcher to what {@code stty -g} printed before it set the modes. */
     private static final String MODES_PROPERTY = "versewind.terminal.modes";
 
-    private static final String OPENING =
-            "[ -t 0 ] && [ -t 1 ] || exit 3; { stty -g && stty size && stty " + MODES + "; } >&2";
+    /** Where systems have it; never one that stands earlier on the path. The launcher looks at the same places. */
+    private static final String STTY = Stream.of("/bin/stty", "/usr/bin/stty")
+            .filter(path -> Files.isExecutable(Path.of(path)))
+            .findFirst()
+            .orElse("stty");
+
+    private static final String SHELL = "/bin/sh";
+    private static final String OPENING = "[ -t 0 ] && [ -t 1 ] || exit 3; { " + STTY + " -g && " + STTY + " size && "
+            + STTY + " " + MODES + "; } >&2";
     private static final int NOT_A_TERMINAL = 3;
     private static final int PATIENCE_S = 2;
     private static final int USUAL_COLUMNS = 80;
@@ -56,7 +66,7 @@ final class Tty {
             return new Tty(Optional.of(modes), launcher, size(fromLauncher, environment));
         }
         try {
-            Process shell = new ProcessBuilder("sh", "-c", OPENING)
+            Process shell = new ProcessBuilder(SHELL, "-c", OPENING)
                     .redirectInput(ProcessBuilder.Redirect.INHERIT)
                     .redirectOutput(ProcessBuilder.Redirect.INHERIT)
                     .start();
@@ -111,13 +121,13 @@ final class Tty {
         if (launcher.isEmpty()) {
             found.filter(modes -> !modes.isEmpty()).ifPresent(this::stty);
         } else if (isAlone()) {
-            run(List.of("sh", "-c", "trap '' TTOU; stty " + found.orElseThrow()));
+            run(List.of(SHELL, "-c", "trap '' TTOU; " + STTY + " " + found.orElseThrow()));
         }
     }
 
     private Optional<String> stty(String... words) {
         List<String> command = new ArrayList<>(List.of(words));
-        command.add(0, "stty");
+        command.add(0, STTY);
         return run(command);
     }
 

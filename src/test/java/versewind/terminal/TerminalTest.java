@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
@@ -262,6 +263,23 @@ class TerminalTest {
             pane.command("clear; JAVA_HOME=java '" + installed.link() + "' " + command);
             pane.await("has -icanon\n$");
         }
+    }
+
+    @Test
+    void no_program_of_somebody_else_sets_the_terminal() throws IOException {
+        Path others = Files.createDirectories(folder.resolve("others"));
+        for (String name : List.of("stty", "sh")) {
+            Path other = others.resolve(name);
+            Files.writeString(
+                    other, "#!/bin/sh\n: >'" + folder.resolve("entered") + "'\nexec /bin/" + name + " \"$@\"\n");
+            assertThat(other.toFile().setExecutable(true)).isTrue();
+        }
+        start("env PATH='" + others + "':\"$PATH\"");
+        pane.await("Echo \u2192");
+        pane.type("Q");
+        pane.await("status=0");
+        assertThat(folder.resolve("entered")).doesNotExist();
+        assertLeftAsFound();
     }
 
     @Test
