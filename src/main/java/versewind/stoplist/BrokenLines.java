@@ -52,7 +52,11 @@ final class BrokenLines {
         int last = line.size() - 1;
         boolean unit = line.is(last, "feet") && line.is(last - 1, Token.Kind.NUMBER) && new Line(next).size() == 1;
         boolean open = rare && small && new Line(first).is(new Line(first).size() - 1, "end of name");
-        boolean goesOn = small && !hasFigures(first) && isNamedAlone(line.text()) && (rare || !isNamedAlone(next));
+        boolean goesOn = small
+                && !Composition.isBreak(next)
+                && !hasFigures(first)
+                && isNamedAlone(line.text())
+                && (rare || !isNamedAlone(next));
         return opened || unit || open || goesOn ? line.text() : "";
     }
 

@@ -60,6 +60,14 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
         return WordList.of("usual").in(text) && WordList.of("collective").in(text);
     }
 
+    /** The other manuals to the main one, and all of them to the pedal. */
+    static List<UnresolvedCoupler> usual(String text) {
+        return List.of(
+                new UnresolvedCoupler(text, Implied.OTHERS, Implied.MAIN, Coupler.Kind.UNISON),
+                new UnresolvedCoupler(text, Implied.MAIN, Implied.PEDAL, Coupler.Kind.UNISON),
+                new UnresolvedCoupler(text, Implied.OTHERS, Implied.PEDAL, Coupler.Kind.UNISON));
+    }
+
     private static final class Reader {
         private final Where where;
         private final String language;
@@ -158,10 +166,13 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
             }
             CouplerWords words = CouplerWords.of(bare, language);
             if (words.saysCoupler() && words.divisions().isEmpty() && isUsual(bare)) {
-                List<Coupler.Kind> unison = List.of(Coupler.Kind.UNISON);
-                add(bare, Implied.SECOND, Implied.MAIN, unison);
-                add(bare, Implied.MAIN, Implied.PEDAL, unison);
-                add(bare, Implied.SECOND, Implied.PEDAL, unison);
+                usual(bare).forEach(couplers::add);
+                isBroken = true;
+                rest.add(numbered);
+                return;
+            }
+            if (CouplerWords.of(Compass.without(bare), language).isOnlyDivisions() && !words.isOnlyDivisions()) {
+                // "pedal C-d'"
                 isBroken = true;
                 rest.add(numbered);
                 return;

@@ -62,7 +62,8 @@ final class CouplerSegments {
                 && line.at(token + 1).text().length() > 1
                 && Character.isUpperCase(line.at(token + 1).text().charAt(0))
                 && Character.isLowerCase(line.at(token + 1).text().charAt(1))
-                && !line.is(token + 1, "pitch of coupler");
+                && !line.is(token + 1, "pitch of coupler")
+                && !(line.is(token - 1) && line.at(token - 1).count() > 0 && line.is(token + 1, "manual"));
         boolean counted = line.isSign(token, ".")
                 && line.is(token - 1, Token.Kind.WORD)
                 && line.at(token - 1).text().length() > LONGEST_SHORTENED

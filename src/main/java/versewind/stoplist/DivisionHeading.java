@@ -158,6 +158,10 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
         Parts parts = Parts.of(words, language).numbered(new Line(text));
         boolean named = parts.divisions().size() == 1;
         boolean twice = parts.divisions().size() == 2
+                && (parts.divisions().get(0).role().isEmpty()
+                        || parts.divisions().get(1).role().isEmpty()
+                        || parts.divisions().get(0).isPedal()
+                                == parts.divisions().get(1).isPedal())
                 && (parts.divisions()
                                 .get(0)
                                 .role()

@@ -292,7 +292,8 @@ final class Grid {
         if (LineReader.isHalf(text)
                 || readings.heading(text).isPresent()
                 || readings.part(text).isPresent()
-                || Tremulants.isOne(text)) {
+                || Tremulants.isOne(text)
+                || PistonLine.read(text, readings.style().language()).saysAnything()) {
             return true;
         }
         StopLine stop = StopLine.of(text, readings.style());

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 import versewind.organ.Division;
 
 /** The divisions of a whole list: from which manual each is played, and which of them a word means. */
@@ -87,7 +88,7 @@ final class Keyboards {
         }
         return switch ((UnresolvedCoupler.Implied) end) {
             case MAIN -> main();
-            case SECOND -> second();
+            case SECOND, OTHERS -> second();
             case PEDAL -> pedal();
             case HERE -> here >= 0 && !divisions.get(here).isPedal() ? Optional.of(divisions.get(here)) : main();
         };
@@ -158,10 +159,31 @@ final class Keyboards {
     }
 
     private Optional<ParsedDivision> second() {
+        return others().stream().findFirst();
+    }
+
+    /** The manuals besides the main one, from the lowest up. */
+    private List<ParsedDivision> others() {
         Optional<ParsedDivision> main = main();
         return manuals.stream()
                 .filter(each -> !Optional.of(each).equals(main))
-                .min(Comparator.comparingInt(numbers::get));
+                .sorted(Comparator.comparingInt(numbers::get))
+                .toList();
+    }
+
+    /** The couplers, with one for each of the manuals that a text means together. */
+    List<ParsedLines.PlacedCoupler> oneByOne(List<ParsedLines.PlacedCoupler> couplers) {
+        return couplers.stream().flatMap(this::each).toList();
+    }
+
+    private Stream<ParsedLines.PlacedCoupler> each(ParsedLines.PlacedCoupler placed) {
+        UnresolvedCoupler rough = placed.coupler();
+        return rough.source() != UnresolvedCoupler.Implied.OTHERS
+                ? Stream.of(placed)
+                : others().stream()
+                        .map(manual -> new UnresolvedCoupler.Named(DivisionWord.numbered("", numbers.get(manual))))
+                        .map(manual -> new UnresolvedCoupler(rough.text(), manual, rough.keyboard(), rough.kind()))
+                        .map(coupler -> new ParsedLines.PlacedCoupler(coupler, placed.here(), placed.line()));
     }
 
     private Optional<ParsedDivision> pedal() {

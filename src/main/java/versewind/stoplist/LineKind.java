@@ -25,7 +25,7 @@ enum LineKind {
             Section opened = text.lines().opened(text.section(), text.line());
             return text.goOn(
                     colon < 0 ? "" : text.text().substring(colon + 1).strip(),
-                    text.lines().begin(opened.ofHalf(Spelling.unnumbered(half))));
+                    text.lines().begin(opened.ofHalf(half(Spelling.unnumbered(half)))));
         }
     },
 
@@ -224,6 +224,12 @@ enum LineKind {
     private static final TokenForm TOUCHING = TokenForm.of("word|roman|number|[.]|close ~[+-] ~word|roman|number");
     private static final int FEWEST_NAMES = 3;
     private static final int LONGEST_PAIR = 16;
+
+    /** "Da mão esquerda": the hand without the preposition before it. */
+    private static String half(String heading) {
+        Line line = new Line(heading);
+        return line.is(0, "before half") ? line.part(1, line.size()) : heading;
+    }
 
     /** How much speaks for a text being of this kind; 0 for nothing. */
     abstract int score(Candidate text);

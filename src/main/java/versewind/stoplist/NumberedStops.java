@@ -14,6 +14,11 @@ final class NumberedStops {
     private static final TokenForm LENT = TokenForm.of(
             "<lent_by> ~[.]? <lent_of>? [.]? <bullet>? [.]? #3 close", "<lent_of> <bullet>? [.]? #3 close");
 
+    /** "(22)", "(21, ext.)" */
+    private static final TokenForm LENDER = TokenForm.of("open #3 close", "open #3 [,;] <lent_by>");
+
+    private static final String FROM = "from ";
+
     /** Lines begin with these, or their numbers are no running ones but pitches. */
     private static final List<String> FIRST = List.of("1", "2", "3");
 
@@ -22,7 +27,7 @@ final class NumberedStops {
     /** The lines with names in the place of numbers; the same lines where none stands for a name. */
     static List<PageText.Numbered> spelledOut(List<PageText.Numbered> lines) {
         Map<String, String> names = new HashMap<>();
-        lines.forEach(line -> name(new Line(line.text()), names));
+        lines.forEach(line -> names(new Line(line.text()), names));
         return !names.keySet().containsAll(FIRST)
                 ? lines
                 : lines.stream()
@@ -30,33 +35,39 @@ final class NumberedStops {
                         .toList();
     }
 
-    private static void name(Line line, Map<String, String> names) {
-        int begin = NUMBERED.at(line, 0);
-        int end = begin;
-        while (begin > 0 && (line.is(end, Token.Kind.WORD) || line.is(end, Token.Kind.ROMAN))) {
-            end++;
-        }
-        if (end > begin) {
-            for (int i = 0; i < begin; i++) {
-                if (line.is(i, Token.Kind.NUMBER)) {
-                    names.putIfAbsent(line.at(i).text(), line.part(begin, end));
-                }
+    /** The names behind the numbers at the beginning of a line, and behind a wide blank. */
+    private static void names(Line line, Map<String, String> names) {
+        for (int i = 0; i < line.size(); i++) {
+            int begin = i == 0 || line.gap(i) > 1 ? i + NUMBERED.at(line, i) : i;
+            int end = begin;
+            while (begin > i && (line.is(end, Token.Kind.WORD) || line.is(end, Token.Kind.ROMAN))) {
+                end++;
+            }
+            if (end > begin) {
+                String name = line.part(begin, end);
+                line.tokens().subList(i, begin).stream()
+                        .filter(each -> each.is(Token.Kind.NUMBER))
+                        .forEach(each -> names.putIfAbsent(each.text(), name));
             }
         }
     }
 
     private static String spelledOut(String text, Map<String, String> names) {
         Line line = new Line(text);
-        int lent = LENT.in(line);
-        if (lent < 0) {
-            return text;
+        StringBuilder spelled = new StringBuilder();
+        int from = 0;
+        for (int i = 0; i < line.size(); i++) {
+            boolean alone = LENDER.at(line, i) > 0;
+            int number = alone ? i + 1 : i + LENT.at(line, i) - 2;
+            String name = number > i ? names.get(line.at(number).text()) : null;
+            if (name != null) {
+                spelled.append(text, from, line.start(number))
+                        .append(alone ? FROM : "")
+                        .append(name);
+                from = line.at(number).end();
+                i = number;
+            }
         }
-        Token number = line.at(lent + LENT.at(line, lent) - 2);
-        String name = names.get(number.text());
-        return name == null
-                ? text
-                : text.substring(0, number.start())
-                        + name
-                        + text.substring(number.start() + number.text().length());
+        return from == 0 ? text : spelled.append(text.substring(from)).toString();
     }
 }

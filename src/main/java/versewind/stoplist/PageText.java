@@ -29,6 +29,9 @@ final class PageText {
     private static final String CELL = " | ";
     private static final Pattern CHAPTER =
             Pattern.compile("^\\s*(\\d{1,2}(?:\\.\\d{1,2}){2,4}\\.?\\s+(?=\\p{L})|[ivx]{1,5}[.)]?\\s+(?=\\p{Lu}))");
+    /** "i Octave   ii Unison Off": numbers of several knobs in a line. */
+    private static final Pattern SMALL_NUMERAL = Pattern.compile("(^\\s*|\\s{2,})[ivx]{1,5}[.)]?\\s+(?=\\p{Lu})");
+
     /** Marks of an answered letter. */
     private static final Pattern QUOTED = Pattern.compile("^(?:> ?)+");
 
@@ -131,6 +134,9 @@ final class PageText {
 
     /** Without the number of a chapter, "3.2.1 Hauptwerk", or "iv Swell to Great"; scale numbers of a mixture stay. */
     private static String unnumbered(String plain) {
+        if (SMALL_NUMERAL.matcher(plain).results().count() > 1) {
+            return SMALL_NUMERAL.matcher(plain).replaceAll("$1");
+        }
         Matcher chapter = CHAPTER.matcher(plain);
         return chapter.find() && RankCount.scale(new Line(chapter.group(1)), 0) == 0
                 ? plain.substring(chapter.end())

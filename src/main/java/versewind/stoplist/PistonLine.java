@@ -86,9 +86,17 @@ record PistonLine(int generals, int levels, int toEach, Map<DivisionWord, Intege
                         .isPresent();
     }
 
+    /** True if a token parts two entries; commas between running numbers do not. */
     private static boolean isBetween(Line line, int token) {
         boolean counted = line.is(token + 1, Kind.NUMBER) && Segments.isAnd(line, token);
-        return counted || line.isSign(token, ",;:") || (line.isSign(token, ".") && line.gap(token + 1) > 0);
+        boolean inNumbers = line.isSign(token, ",")
+                && line.is(token - 1, Kind.NUMBER)
+                && line.is(token + 1, Kind.NUMBER)
+                && !line.is(token + 2, Kind.WORD)
+                && number(line, token + 1) == number(line, token - 1) + 1;
+        return counted
+                || (line.isSign(token, ",;:") && !inNumbers)
+                || (line.isSign(token, ".") && line.gap(token + 1) > 0);
     }
 
     /** "Six general pistons" are six; empty where no number is written out. */

@@ -10,8 +10,8 @@ import versewind.stoplist.Unread.Weight;
 final class PlayingAids {
 
     private static final TokenForm PEDAL_PITCH = TokenForm.of("=al =pedale|=pedaliera|=pedal");
-    private static final String USUAL =
-            "not said which: taken to join two manuals and to couple both to the pedal; please check";
+    static final String USUAL =
+            "not said which: taken to join the manuals and to couple each to the pedal; please check";
 
     private final ParsedLines lines;
     private final String language;

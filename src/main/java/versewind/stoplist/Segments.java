@@ -204,6 +204,10 @@ final class Segments {
         }
         texts.add(part.substring(from));
         texts.removeIf(String::isBlank);
+        boolean isHalf = texts.stream().anyMatch(each -> StopLine.isHalf(new Line(each).letters()));
+        if (isHalf) {
+            return List.of(part);
+        }
         long named = texts.stream().filter(each -> isNamed(each, style)).count();
         boolean rest = !hasFigures(new Line(texts.get(texts.size() - 1)));
         return named >= 2 && named >= texts.size() - (rest ? 1 : 0)

@@ -108,6 +108,11 @@ final class StopClassifier {
                     : note();
         }
         Optional<Lexicon.Found> found = whole.or(() -> pitched || said.ranks() > 0 ? withPitch() : withoutPitch());
+        boolean isDated = found.filter(each -> each.how() != Confidence.NAME).isPresent()
+                && new Line(said.name()).tokens().stream().anyMatch(StopClassifier::isYear);
+        if (isDated) {
+            return new None("a year, with the name of a stop", Weight.DOUBT);
+        }
         return found.map(this::stop).orElseGet(() -> isNoteHere(pitched || said.ranks() > 0) ? note() : doubt());
     }
 

@@ -76,8 +76,8 @@ final class StopListBuilder {
             }
         }
         permanent();
+        gathered.ofCouplers().filter(heading -> gathered.couplers().isEmpty()).ifPresent(this::unnamed);
         List<ReadCoupler> couplers = couplers();
-        gathered.ofCouplers().filter(heading -> couplers.isEmpty()).ifPresent(unread::add);
         List<ReadTremulant> tremulants = tremulants();
         ReadPistons pistons = pistons();
         unread.replaceAll(Unread::weighed);
@@ -115,7 +115,17 @@ final class StopListBuilder {
     private boolean isBesideCoupler(int division, int line) {
         return gathered.tremulants().stream().anyMatch(each -> each.here() == division && each.line() == line - 1)
                 || gathered.couplers().stream()
-                        .anyMatch(each -> each.here() == division && Math.abs(each.line() - line) == 1);
+                        .anyMatch(each -> each.here() == division && Math.abs(each.line() - line) <= 1);
+    }
+
+    /** "Usual couplers": a doubt about which they are. */
+    private void unnamed(Unread heading) {
+        boolean isUsual = CouplerLine.isUsual(heading.text());
+        if (isUsual) {
+            CouplerLine.usual(heading.text())
+                    .forEach(each -> gathered.add(new ParsedLines.PlacedCoupler(each, -1, heading.line())));
+        }
+        unread.add(isUsual ? new Unread(heading.line(), heading.text(), PlayingAids.USUAL, heading.weight()) : heading);
     }
 
     /** "Pedal permanently coupled to the Great": a coupler, or a note where the pedal has no stops of its own. */
@@ -206,9 +216,12 @@ final class StopListBuilder {
         int generals = 0;
         int levels = 0;
         Map<String, Integer> divisionals = new LinkedHashMap<>();
+        Map<String, Integer> toEach = new LinkedHashMap<>();
         Set<Integer> lines = new TreeSet<>();
         for (Unread each : List.copyOf(unread)) {
-            if (each.weight() != Unread.Weight.NOTE || !PistonLine.isOfPistons(each.text())) {
+            boolean goesOn = lines.contains(each.line());
+            boolean isOfPistons = each.weight() == Unread.Weight.NOTE && PistonLine.isOfPistons(each.text());
+            if (!goesOn && !isOfPistons) {
                 continue;
             }
             PistonLine line = PistonLine.read(each.text(), language);
@@ -217,11 +230,11 @@ final class StopListBuilder {
             }
             generals = Math.max(generals, line.generals());
             levels = Math.max(levels, line.levels());
-            if (line.toEach() > 0) {
-                divisions.stream()
-                        .filter(division -> !division.stops().isEmpty())
-                        .forEach(division -> divisionals.merge(division.name(), line.toEach(), Math::max));
-            }
+            boolean ofManuals = WordList.of("each manual").in(each.text());
+            divisions.stream()
+                    .filter(division ->
+                            line.toEach() > 0 && !division.stops().isEmpty() && !(ofManuals && division.isPedal()))
+                    .forEach(division -> toEach.merge(division.name(), line.toEach(), Math::max));
             line.divisionals().forEach((word, count) -> keyboards
                     .meant(word)
                     .ifPresent(division -> divisionals.merge(division.name(), count, Math::max)));
@@ -231,7 +244,12 @@ final class StopListBuilder {
                     .filter(rest -> !WordList.of("said by pistons").has(lastWord(rest)))
                     .forEach(rest -> unread.add(new Unread(each.line(), rest, each.why(), each.weight())));
         }
-        return lines.isEmpty() ? ReadPistons.NONE : new ReadPistons(generals, divisionals, levels, lines);
+        Map<String, Integer> ordered = new LinkedHashMap<>();
+        divisions.stream()
+                .map(ParsedDivision::name)
+                .filter(name -> divisionals.containsKey(name) || toEach.containsKey(name))
+                .forEach(name -> ordered.put(name, divisionals.getOrDefault(name, toEach.get(name))));
+        return lines.isEmpty() ? ReadPistons.NONE : new ReadPistons(generals, ordered, levels, lines);
     }
 
     private static String lastWord(String text) {
@@ -243,7 +261,7 @@ final class StopListBuilder {
         List<ReadCoupler> couplers = new ArrayList<>();
         Set<List<Object>> seen = new HashSet<>();
         Map<List<Object>, List<String>> asWritten = new HashMap<>();
-        for (ParsedLines.PlacedCoupler placed : gathered.couplers()) {
+        for (ParsedLines.PlacedCoupler placed : keyboards.oneByOne(gathered.couplers())) {
             UnresolvedCoupler rough = placed.coupler();
             boolean turned = isOntoOther(rough, placed.here());
             String source = end(turned ? rough.keyboard() : rough.source(), placed.here());

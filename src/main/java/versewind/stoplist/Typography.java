@@ -54,10 +54,10 @@ final class Typography {
 
     /** Letters that a scan took for others. */
     private static String rescanned(String text) {
-        return ScannedWords.mended(NOUGHT.matcher(text).replaceAll(nought -> {
+        return ScannedWords.withFigures(ScannedWords.mended(NOUGHT.matcher(text).replaceAll(nought -> {
             boolean isSmall = nought.start() > 0 && Character.isLowerCase(text.charAt(nought.start() - 1));
             return isSmall ? "o" : "O";
-        }));
+        })));
     }
 
     /** The sign of an entity such as "&prime;", "&#8242;" or "&eacute;"; the whole as it stands where it is unknown. */

@@ -28,6 +28,8 @@ record UnresolvedCoupler(String text, End source, End keyboard, Coupler.Kind kin
         MAIN,
         /** The next manual after the main one. */
         SECOND,
+        /** Every manual but the main one. */
+        OTHERS,
         /** The pedal. */
         PEDAL,
         /** The division under whose heading the coupler stands. */

@@ -69,7 +69,11 @@ class StopListTest {
                 "Six general pistons | 6 | {}",
                 "Six thumb pistons (generals); drei Setzer zum Pedal | 6 | {Pedal=3}",
                 "Three pistons to each of Great and Pedal | 0 | {Great=3, Pedal=3}",
-                "8 generals; four pistons to Great | 8 | {Great=4}"
+                "8 generals; four pistons to Great | 8 | {Great=4}",
+                "Pistons: Great 1, 2, 3, 4; Pedal 1, 2, 3 | 0 | {Great=4, Pedal=3}",
+                "4 pistons to each manual, 3 to Pedal | 0 | {Great=4, Pedal=3}",
+                "4 pistons to each manual | 0 | {Great=4}",
+                "4 pistons to each division | 0 | {Great=4, Pedal=4}"
             })
     void numbers_of_pistons_are_read_in_words_too(String text, int generals, String divisionals) {
         StopList list =
@@ -334,6 +338,98 @@ class StopListTest {
         assertThat(list.divisions())
                 .extracting(division -> division.stops().size())
                 .containsExactly(2, 2);
+    }
+
+    @Test
+    void the_breaks_of_a_mixture_below_it_are_no_stops_and_no_pitch_of_it() {
+        StopList list =
+                StopList.read("Great\nOpen Diapason 8\nMixture III\n c: 2 1 1/3 1\n c': 2 2/3 2 1 1/3\n" + "Trumpet 8");
+        assertThat(list.stops().map(ReadStop::name)).containsExactly("Open Diapason", "Mixture", "Trumpet");
+        assertThat(list.stops().toList().get(1).feet()).isEmpty();
+    }
+
+    @Test
+    void figures_that_a_scan_took_for_letters_are_figures_again() {
+        StopList list = StopList.read("SWELL\n9. Open Diapason .... 8 ft.\nlO. Rohr Flute .... 8 ft.\n"
+                + "l2. Voix Celeste .... 8 ft.\nl8. Bourdon .... l6 ft.");
+        assertThat(list.stops().map(stop -> stop.name() + " " + stop.feet()))
+                .containsExactly("Open Diapason 8", "Rohr Flute 8", "Voix Celeste 8", "Bourdon 16");
+    }
+
+    @Test
+    void a_year_before_a_name_is_a_doubt_and_no_stop() {
+        StopList list = StopList.read("Pedal\nSubbass 16'\nSchalmey 4' (1)\n(1) 2004 f\u00fcr fr\u00fcheres Cornet 2'");
+        assertThat(list.stops().map(ReadStop::name)).containsExactly("Subbass", "Schalmey");
+        assertThat(list.doubts()).isNotEmpty();
+    }
+
+    @Test
+    void half_a_stop_behind_its_pitch_is_no_stop_of_its_own() {
+        StopList list = StopList.read("Tastiera\n8. Violone 8 Bassi\n17. Principale 16 Soprani");
+        assertThat(list.stops().map(stop -> stop.name() + " " + stop.feet()))
+                .containsExactly("Violone Bassi 8", "Principale Soprani 16");
+    }
+
+    @Test
+    void usual_couplers_join_every_manual_and_are_in_doubt() {
+        for (String usual : List.of("Usual couplers", "Normalkoppeln", "The usual unison couplers")) {
+            StopList list = StopList.read(
+                    "Great\nOpen Diapason 8\nSwell\nOboe 8\nChoir\nClarinet 8\n" + "Pedal\nBourdon 16\n\n" + usual);
+            assertThat(list.couplers())
+                    .extracting(ReadCoupler::source, ReadCoupler::keyboard)
+                    .containsExactlyInAnyOrder(
+                            org.assertj.core.groups.Tuple.tuple("Swell", "Great"),
+                            org.assertj.core.groups.Tuple.tuple("Choir", "Great"),
+                            org.assertj.core.groups.Tuple.tuple("Great", "Pedal"),
+                            org.assertj.core.groups.Tuple.tuple("Swell", "Pedal"),
+                            org.assertj.core.groups.Tuple.tuple("Choir", "Pedal"));
+            assertThat(list.doubts()).isNotEmpty();
+        }
+    }
+
+    @Test
+    void couplers_among_small_numerals_stand_in_their_division() {
+        StopList list = StopList.read("CHOIR\n1 Gedackt 8   2 Viole 8\n   i Octave   ii Unison Off   iii Sub Octave"
+                + "   iv Swell to Choir   Tremulant\nSWELL\n3 Oboe 8   4 Salicional 8");
+        assertThat(list.stops().map(ReadStop::name)).containsExactly("Gedackt", "Viole", "Oboe", "Salicional");
+        assertThat(list.couplers())
+                .extracting(ReadCoupler::kind)
+                .containsExactlyInAnyOrder(
+                        Coupler.Kind.OCTAVE, Coupler.Kind.UNISON_OFF, Coupler.Kind.SUB_OCTAVE, Coupler.Kind.UNISON);
+    }
+
+    @Test
+    void the_compass_of_the_pedal_among_the_couplers_is_none() {
+        StopList list = StopList.read("Hovedv\u00e6rk\nPrincipal 8\nBrystv\u00e6rk\nGedakt 8\nPedal\nSubbas 16\n\n"
+                + "Kopler: BV/HV, HV/P, BV/P\nManualomfang C-f3, pedal C-d'");
+        assertThat(list.couplers()).hasSize(3);
+    }
+
+    @Test
+    void a_pedal_and_a_manual_that_a_dash_joins_are_a_coupler_and_no_heading() {
+        StopList list = StopList.read(
+                "Hoofdwerk\nPrestant 8'\n\nPedaal\nSubbas 16'\n\nPedaal - Hoofdwerk (1889)\n" + "Tremulant");
+        assertThat(list.couplers()).singleElement().satisfies(coupler -> {
+            assertThat(coupler.source()).isEqualTo("Hoofdwerk");
+            assertThat(coupler.keyboard()).isEqualTo("Pedaal");
+        });
+        assertThat(list.divisions()).hasSize(2);
+    }
+
+    @Test
+    void a_number_in_brackets_names_the_stop_that_lends_its_pipes() {
+        StopList list = StopList.read("GREAT\n1 Open Diapason 8   2 Principal 4   3 Trombone 16\nPEDAL\n"
+                + "4 Open Wood 16   5 Open Metal (from 1) 8   6 Ophicleide (3, ext.) 16   7 Trombone (3) 16\n"
+                + "8 Double Open Wood (ext. 4) 32   9 Mixture (15.19.22) III");
+        assertThat(list.divisions().get(1).stops())
+                .extracting(stop -> String.join("; ", stop.remarks()))
+                .satisfiesExactly(
+                        own -> assertThat(own).isEmpty(),
+                        open -> assertThat(open).contains("from Open Diapason"),
+                        ophicleide -> assertThat(ophicleide).contains("from Trombone, ext."),
+                        trombone -> assertThat(trombone).contains("from Trombone"),
+                        wood -> assertThat(wood).contains("ext. Open Wood"),
+                        mixture -> assertThat(mixture).contains("15.19.22"));
     }
 
     @Test
