@@ -91,8 +91,11 @@ public record ServiceHeading(
 
     /** The day and the occasion, where either is known: "Good Friday: solemn"; "wedding". */
     public Optional<String> summary() {
-        Optional<String> day = date.flatMap(ChurchYear::day).map(ChurchDay::names);
-        return day.map(names -> names + ": " + occasion().word()).or(() -> given.map(Occasion::word));
+        Optional<ChurchDay> day = date.flatMap(ChurchYear::day);
+        return day.isPresent()
+                ? Optional.of(day.get().names() + ": "
+                        + given.orElse(day.get().occasion()).word())
+                : given.map(Occasion::word);
     }
 
     /** The occasion: the one given, else that of the day, else an ordinary one. */

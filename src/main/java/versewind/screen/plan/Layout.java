@@ -101,9 +101,9 @@ public record Layout(int gridWidth, int listX, int listWidth, int top, int heigh
     /** The knobs of the open instrument as they lie on this screen. */
     static StopGridLayout grid(State state, PlanEdit work) {
         if (state.isSpoken()) {
-            return StopGridLayout.of(work.instrument(), SPOKEN_WIDTH, Integer.MAX_VALUE);
+            return StopGridLayout.of(work.sound(), SPOKEN_WIDTH, Integer.MAX_VALUE);
         }
         Layout layout = ofPanels(state);
-        return StopGridLayout.of(work.instrument(), layout.gridWidth(), Math.max(4, layout.height()));
+        return StopGridLayout.of(work.sound(), layout.gridWidth(), Math.max(4, layout.height()));
     }
 }

@@ -1,13 +1,16 @@
 package versewind.screen.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import versewind.organ.Instrument;
 import versewind.organ.Stop;
 import versewind.screen.toolkit.ShortWords;
 import versewind.screen.toolkit.Text;
+import versewind.sound.OrganSound;
 
 /**
  * How an instrument's knobs stand on the screen: blocks (a division with its tremulants, then the couplers) set one
@@ -49,7 +52,17 @@ public record StopGridLayout(List<Column> columns, List<Integer> pages, List<Ite
     /** Where a knob stands. */
     record Spot(int column, int line) {}
 
-    /** The knobs of an instrument in a space of so many columns and rows of cells. */
+    /** The layouts of one organ, each worked out once: every frame needs one. */
+    private record Known(Map<List<Integer>, StopGridLayout> bySize) {}
+
+    /** The knobs of an organ in a space of so many columns and rows of cells. */
+    static StopGridLayout of(OrganSound sound, int width, int height) {
+        return sound.derived(Known.class, any -> new Known(new HashMap<>()))
+                .bySize()
+                .computeIfAbsent(List.of(width, height), size -> of(sound.organ(), width, height));
+    }
+
+    /** The knobs of an instrument in such a space. */
     static StopGridLayout of(Instrument instrument, int width, int height) {
         List<Item> items = new ArrayList<>();
         List<List<Line>> blocks = blocks(instrument, items);
