@@ -179,16 +179,17 @@ public final class Instrument {
 
     /** Index of the coupler of this name. */
     public OptionalInt coupler(String couplerName) {
-        return IntStream.range(0, couplers.size())
-                .filter(i -> couplers.get(i).name().equals(couplerName))
-                .findFirst();
+        return index(couplerNames(), couplerName);
     }
 
     /** Index of the tremulant of this name. */
     public OptionalInt tremulant(String tremulantName) {
-        return IntStream.range(0, tremulants.size())
-                .filter(i -> tremulants.get(i).name().equals(tremulantName))
-                .findFirst();
+        return index(tremulantNames(), tremulantName);
+    }
+
+    private static OptionalInt index(List<String> names, String name) {
+        int index = names.indexOf(name);
+        return index < 0 ? OptionalInt.empty() : OptionalInt.of(index);
     }
 
     /** Indices of the manual divisions, in the order of the file. */
@@ -201,9 +202,12 @@ public final class Instrument {
 
     /** Index of the pedal division, if there is one. */
     public OptionalInt pedalDivision() {
-        return IntStream.range(0, divisions.size())
-                .filter(i -> divisions.get(i).isPedal())
-                .findFirst();
+        for (int i = 0; i < divisions.size(); i++) {
+            if (divisions.get(i).isPedal()) {
+                return OptionalInt.of(i);
+            }
+        }
+        return OptionalInt.empty();
     }
 
     /**

@@ -50,8 +50,7 @@ public record DraftChange(FormerNames names, List<Problem> problems) {
             Division division = before.divisions().get(i);
             draft.lineOf(RowKind.DIVISION, i).ifPresent(at -> {
                 DraftLine line = draft.lines().get(at);
-                if (division.isEnclosed()
-                        && !line.read(InstrumentFields.IS_BOXED).orElse(false)) {
+                if (division.isEnclosed() && !line.read(DivisionFields.IS_BOXED).orElse(false)) {
                     boxes.add(line.name());
                 }
                 if (line.isPedal() && !division.isPedal()) {

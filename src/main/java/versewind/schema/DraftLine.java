@@ -72,7 +72,7 @@ public record DraftLine(RowKind part, OptionalInt origin, List<String> values) {
 
     /** Whether a division is to be played with the feet. */
     public boolean isPedal() {
-        return read(InstrumentFields.KEYBOARD).filter(OptionalInt::isEmpty).isPresent();
+        return read(DivisionFields.KEYBOARD).filter(OptionalInt::isEmpty).isPresent();
     }
 
     /** With something else typed in a field. */

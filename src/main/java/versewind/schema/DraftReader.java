@@ -21,7 +21,6 @@ import versewind.organ.Room;
 import versewind.organ.Stop;
 import versewind.organ.StopName;
 import versewind.organ.Tremulant;
-import versewind.schema.InstrumentFields.DivisionRow;
 import versewind.sound.PossibleRoom;
 
 /** Reads a draft from the first row to the last: every problem it has and, if it has none, its instrument. */
@@ -29,7 +28,7 @@ final class DraftReader {
     private final OrganDraft draft;
     private final OrganNames names;
     private final List<Problem> problems = new ArrayList<>();
-    private final List<Named<String, DivisionRow>> divisions = new ArrayList<>();
+    private final List<Named<String, DivisionFields.Row>> divisions = new ArrayList<>();
     private final List<Named<StopName, Stop>> stops = new ArrayList<>();
     private final List<Named<String, Coupler>> couplers = new ArrayList<>();
     private final List<Named<String, Tremulant>> tremulants = new ArrayList<>();
@@ -52,7 +51,7 @@ final class DraftReader {
             read(at);
         }
         List<Named<String, Division>> keyboards = divisions.stream()
-                .map(each -> new Named<>(each.name(), each.part().map(DivisionRow::division)))
+                .map(each -> new Named<>(each.name(), each.part().map(DivisionFields.Row::division)))
                 .toList();
         Completeness.faults(new Completeness.Parts(keyboards, stops, couplers, tremulants, Set.of()))
                 .forEach(this::add);
@@ -93,7 +92,7 @@ final class DraftReader {
     private void read(int at) {
         DraftLine line = draft.lines().get(at);
         switch (line.part()) {
-            case DIVISION -> divisions.add(new Named<>(line.name(), made(at, InstrumentFields.DIVISION_ROW::make)));
+            case DIVISION -> divisions.add(new Named<>(line.name(), made(at, DivisionFields.TABLE::make)));
             case STOP -> stops.add(new Named<>(draft.stopName(at), made(at, values -> stop(at, values))));
             case COUPLER -> couplers.add(new Named<>(line.name(), made(at, InstrumentFields.COUPLER::make)));
             case TREMULANT -> tremulants.add(new Named<>(line.name(), made(at, InstrumentFields.TREMULANT::make)));
@@ -160,7 +159,7 @@ final class DraftReader {
         }
         Optional<DraftLine> division = draft.divisionOf(at);
         boolean isBoxed =
-                division.flatMap(each -> each.read(InstrumentFields.IS_BOXED)).orElse(true);
+                division.flatMap(each -> each.read(DivisionFields.IS_BOXED)).orElse(true);
         if (values.has(StopFields.OUTSIDE) && !values.get(StopFields.OUTSIDE) && !isBoxed) {
             throw new Refused(0, "", division.orElseThrow().name() + " has no swell box for it to stand in", "");
         }
@@ -177,8 +176,8 @@ final class DraftReader {
 
     private Optional<Pistons> pistons() {
         Map<String, Integer> divisionals = new LinkedHashMap<>();
-        for (Named<String, DivisionRow> division : divisions) {
-            int count = division.part().map(DivisionRow::divisionals).orElse(0);
+        for (Named<String, DivisionFields.Row> division : divisions) {
+            int count = division.part().map(DivisionFields.Row::divisionals).orElse(0);
             if (count > 0) {
                 divisionals.put(division.name(), count);
             }

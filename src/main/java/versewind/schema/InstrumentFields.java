@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import versewind.organ.Action;
 import versewind.organ.Coupler;
 import versewind.organ.Division;
@@ -140,46 +139,6 @@ public final class InstrumentFields {
             .orElse(false)
             .label("Couplers");
 
-    // a division in a form, which asks some of it otherwise than a file
-
-    /**
-     * A division without its stops, as a form asks for it.
-     *
-     * @param division the division
-     * @param divisionals number of its divisional pistons
-     */
-    record DivisionRow(Division division, int divisionals) {}
-
-    static final Table<DivisionRow> DIVISION_ROW =
-            Table.block("A division without its stops.", "", InstrumentFields::divisionRow, InstrumentFields::of);
-
-    static {
-        DIVISION_ROW.add(DIVISION_NAME.of(DivisionRow::division));
-    }
-
-    /** A manual or the pedal. */
-    public static final Field<DivisionRow, OptionalInt> KEYBOARD =
-            DIVISION_ROW.add("manual", new KeyboardKind(), "its keyboard");
-
-    static {
-        DIVISION_ROW.add(KEYS.of(DivisionRow::division));
-    }
-
-    public static final Field<DivisionRow, Boolean> IS_BOXED = DIVISION_ROW
-            .add("box", Kinds.FLAG, "whether it stands in a swell box")
-            .orElse(false);
-
-    static {
-        DIVISION_ROW.add(BOX_TRIM.of(
-                row -> row.division().box().orElse(new SwellBox(BOX_TRIM.blank().orElseThrow()))));
-    }
-
-    /** The divisional pistons of a division. */
-    public static final Field<DivisionRow, Integer> DIVISIONAL_COUNT = DIVISION_ROW
-            .add("divisionals", Kinds.whole(0, MOST), "number of divisional pistons")
-            .orElse(0)
-            .label("Pistons");
-
     // the instrument
 
     static final Table<Instrument> TABLE =
@@ -225,15 +184,6 @@ public final class InstrumentFields {
             .orElse(Pistons.NONE);
 
     private InstrumentFields() {}
-
-    private static Object of(DivisionRow row, String field) {
-        return switch (field) {
-            case "manual" -> row.division().manual();
-            case "box" -> row.division().isEnclosed();
-            case "divisionals" -> row.divisionals();
-            default -> throw Table.without(field);
-        };
-    }
 
     private static Object of(SwellBox box, String field) {
         return switch (field) {
@@ -314,14 +264,6 @@ public final class InstrumentFields {
                 values.get(KEYS),
                 values.get(SWELL_BOX),
                 values.get(STOPS));
-    }
-
-    private static DivisionRow divisionRow(Values values) throws Refused {
-        Optional<SwellBox> box =
-                values.get(IS_BOXED) ? Optional.of(new SwellBox(values.get(BOX_TRIM))) : Optional.empty();
-        return new DivisionRow(
-                new Division(values.get(DIVISION_NAME), values.get(KEYBOARD), values.get(KEYS), box, List.of()),
-                values.get(DIVISIONAL_COUNT));
     }
 
     /** The instrument; what does not fit together is refused at the part that is at fault. */

@@ -14,7 +14,6 @@ import versewind.organ.Division;
 import versewind.organ.Instrument;
 import versewind.organ.Room;
 import versewind.organ.StopName;
-import versewind.schema.InstrumentFields.DivisionRow;
 
 /**
  * An instrument as rows of text that may be wrong for a while: the organ, its divisions each with its stops, couplers,
@@ -40,7 +39,7 @@ public record OrganDraft(List<DraftLine> lines) {
         for (int i = 0; i < organ.divisions().size(); i++) {
             Division division = organ.divisions().get(i);
             int pistons = organ.pistons().divisionals().getOrDefault(division.name(), 0);
-            addAll(lines, RowKind.DIVISION, i, List.of(new DivisionRow(division, pistons)));
+            addAll(lines, RowKind.DIVISION, i, List.of(new DivisionFields.Row(division, pistons)));
             addAll(lines, RowKind.STOP, stop, division.stops());
             stop += division.stops().size();
         }

@@ -1,6 +1,5 @@
 package versewind.schema;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -192,7 +191,7 @@ public final class OrganNames {
     private IndexSet knobs(
             List<Found> found, String thing, List<String> known, Function<String, Optional<Now<String>>> former)
             throws Refused {
-        List<Integer> drawn = new ArrayList<>();
+        IndexSet drawn = IndexSet.EMPTY;
         Set<String> seen = new HashSet<>();
         for (Found each : found) {
             String name = each.text();
@@ -201,14 +200,17 @@ public final class OrganNames {
                 throw unknown(each, thing, name, known);
             }
             requireOnce(seen, name, each);
-            today(now.get(), name, name).map(known::indexOf).ifPresent(drawn::add);
+            Optional<String> today = today(now.get(), name, name);
+            if (today.isPresent()) {
+                drawn = drawn.with(known.indexOf(today.get()));
+            }
         }
-        return IndexSet.of(drawn.stream().mapToInt(Integer::intValue));
+        return drawn;
     }
 
     /** Indices of stops, listed by their divisions. */
     IndexSet stops(Map<String, Found> byDivision) throws Refused {
-        List<Integer> drawn = new ArrayList<>();
+        IndexSet drawn = IndexSet.EMPTY;
         for (Map.Entry<String, Found> entry : byDivision.entrySet()) {
             Optional<Integer> division = division(entry.getValue(), entry.getKey());
             Set<String> seen = new HashSet<>();
@@ -221,11 +223,11 @@ public final class OrganNames {
                 requireOnce(seen, each.text(), each);
                 Optional<StopName> today = today(now.get(), written, written.toString());
                 if (today.isPresent()) {
-                    drawn.add(organ().stop(today.get()).getAsInt());
+                    drawn = drawn.with(organ().stop(today.get()).getAsInt());
                 }
             }
         }
-        return IndexSet.of(drawn.stream().mapToInt(Integer::intValue).distinct());
+        return drawn;
     }
 
     private Refused noStop(Found found, Optional<Integer> division) throws Refused {

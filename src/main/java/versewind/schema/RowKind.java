@@ -5,7 +5,7 @@ import java.util.List;
 /** The kinds of rows of a draft, in the order in which they stand, each with the fields that are asked in it. */
 public enum RowKind {
     ORGAN("Organ", InstrumentFields.NAME, InstrumentFields.PLACE, InstrumentFields.ACTION, InstrumentFields.TRIM),
-    DIVISION("Division", InstrumentFields.DIVISION_ROW),
+    DIVISION("Division", DivisionFields.TABLE),
     STOP(
             "Stop",
             StopFields.NAME,

@@ -1,10 +1,9 @@
 package versewind.sound;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Coupler;
 import versewind.organ.Family;
@@ -94,13 +93,22 @@ final class PrincipalsLoudness {
     }
 
     private IndexSet stops() {
-        IndexSet found = IndexSet.of(DoubleStream.of(EIGHT_FT, FOUR_FT).boxed().flatMapToInt(harmonic -> Stream.of(
-                        Family.PRINCIPAL, Family.FLUTE)
-                .flatMapToInt(family -> ofMain().filter(
-                                stop -> isOf(organ.stops().get(stop).stop(), family, harmonic))
-                        .limit(1))
-                .limit(1)));
-        return found.isEmpty() ? IndexSet.of(ofMain()) : found;
+        int[] ofMain = ofMain().toArray();
+        IndexSet found = IndexSet.EMPTY;
+        for (double harmonic : List.of(EIGHT_FT, FOUR_FT)) {
+            IndexSet principal = first(ofMain, Family.PRINCIPAL, harmonic);
+            found = found.plus(principal.isEmpty() ? first(ofMain, Family.FLUTE, harmonic) : principal);
+        }
+        return found.isEmpty() ? IndexSet.of(ofMain) : found;
+    }
+
+    private IndexSet first(int[] stops, Family family, double harmonic) {
+        for (int stop : stops) {
+            if (isOf(organ.stops().get(stop).stop(), family, harmonic)) {
+                return IndexSet.of(stop);
+            }
+        }
+        return IndexSet.EMPTY;
     }
 
     private IntStream ofMain() {

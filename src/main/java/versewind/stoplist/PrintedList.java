@@ -2,6 +2,7 @@ package versewind.stoplist;
 
 import java.util.List;
 import versewind.organ.Instrument;
+import versewind.schema.DivisionFields;
 import versewind.schema.DraftLine;
 import versewind.schema.InstrumentFields;
 import versewind.schema.RowKind;
@@ -62,9 +63,9 @@ final class PrintedList {
     private static String division(DraftLine line) {
         String keyboard = line.isPedal()
                 ? line.name().equals(PEDAL) ? "" : "pedal, "
-                : "manual " + line.at(InstrumentFields.KEYBOARD) + ", ";
+                : "manual " + line.at(DivisionFields.KEYBOARD) + ", ";
         return Quotation.ifNeeded(line.name()) + " (" + keyboard + line.at(InstrumentFields.KEYS) + " keys"
-                + (line.at(InstrumentFields.IS_BOXED).isEmpty() ? "" : ", enclosed") + ")\n";
+                + (line.at(DivisionFields.IS_BOXED).isEmpty() ? "" : ", enclosed") + ")\n";
     }
 
     private static String stop(DraftLine line) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import versewind.organ.Stop;
+import versewind.schema.DivisionFields;
 import versewind.schema.DraftLine;
 import versewind.schema.InstrumentFields;
 import versewind.schema.OrganDraft;
@@ -87,9 +88,9 @@ final class PrintedListReader {
     private static DraftLine division(Matcher division) {
         return DraftLine.blank(RowKind.DIVISION)
                 .with(InstrumentFields.NAME, Quotation.read(division.group(1)))
-                .with(InstrumentFields.KEYBOARD, division.group(2) == null ? "pedal" : division.group(2))
+                .with(DivisionFields.KEYBOARD, division.group(2) == null ? "pedal" : division.group(2))
                 .with(InstrumentFields.KEYS, division.group(3))
-                .with(InstrumentFields.IS_BOXED, division.group(4) == null ? "" : "yes");
+                .with(DivisionFields.IS_BOXED, division.group(4) == null ? "" : "yes");
     }
 
     private boolean entry(String line) {
@@ -140,7 +141,7 @@ final class PrintedListReader {
         for (int i = 0; i < divisions.size(); i++) {
             DraftLine division = divisions.get(i);
             if (division.part() == RowKind.DIVISION && division.name().equals(name)) {
-                divisions.set(i, division.with(InstrumentFields.DIVISIONAL_COUNT, count.group(2)));
+                divisions.set(i, division.with(DivisionFields.DIVISIONAL_COUNT, count.group(2)));
                 return true;
             }
         }

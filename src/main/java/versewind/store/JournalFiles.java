@@ -6,13 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import versewind.schema.ServiceFields;
 
@@ -159,24 +157,24 @@ final class JournalFiles {
                 }
             }
         }
-        left.sort(Comparator.comparing(Found::written).reversed());
+        left.sort((one, other) -> other.written().compareTo(one.written()));
         return left;
     }
 
     /** Every journal of a plan, also those that are held. */
     List<Path> all(Path plan) {
-        return Stream.concat(
-                        named(folder(plan), JsonFolder.stem(plan)),
-                        elsewhere.stream().flatMap(folder -> named(folder, distinct(plan))))
-                .toList();
+        List<Path> all = new ArrayList<>(named(folder(plan), JsonFolder.stem(plan)));
+        elsewhere.ifPresent(folder -> all.addAll(named(folder, distinct(plan))));
+        return all;
     }
 
-    private Stream<Path> named(Path folder, String id) {
+    private List<Path> named(Path folder, String id) {
         try {
             return disk.list(folder).stream()
-                    .filter(each -> idOf(each).filter(id::equals).isPresent());
+                    .filter(each -> idOf(each).filter(id::equals).isPresent())
+                    .toList();
         } catch (IOException unreadable) {
-            return Stream.empty();
+            return List.of();
         }
     }
 

@@ -144,9 +144,9 @@ class FieldTest {
                         StopFields.COMPOSITION,
                         "c1",
                         "\"c1\" is not a list. Write a key, then its feet, as C 1 1/3, 1; c1 2, 1 1/3."),
-                Arguments.of(InstrumentFields.IS_BOXED, "maybe", "\"maybe\" is not yes or no. Enter yes or no."),
+                Arguments.of(DivisionFields.IS_BOXED, "maybe", "\"maybe\" is not yes or no. Enter yes or no."),
                 Arguments.of(
-                        InstrumentFields.KEYBOARD,
+                        DivisionFields.KEYBOARD,
                         "8",
                         "\"8\" is not a keyboard. Enter a keyboard, 1 for the lowest manual to 7, or pedal."),
                 Arguments.of(
@@ -191,6 +191,6 @@ class FieldTest {
         assertThat(StopFields.RANKS.parse("iv")).isEqualTo(4);
         assertThat(StopFields.TRIM.parse("+2,5")).isEqualTo(2.5);
         assertThat(StopFields.FEET.parse("2 2/3 ft").map(Object::toString)).isEqualTo(Optional.of("2 2/3"));
-        assertThat(InstrumentFields.KEYBOARD.parse("Ped")).isEmpty();
+        assertThat(DivisionFields.KEYBOARD.parse("Ped")).isEmpty();
     }
 }

@@ -20,7 +20,7 @@ class OrganDraftTest {
 
     private static final Map<String, Field<?, ?>> FIELDS = Map.ofEntries(
             Map.entry("Name", InstrumentFields.NAME),
-            Map.entry("Manual", InstrumentFields.KEYBOARD),
+            Map.entry("Manual", DivisionFields.KEYBOARD),
             Map.entry("Keys", InstrumentFields.KEYS),
             Map.entry("Feet", StopFields.FEET),
             Map.entry("Family", StopFields.FAMILY),

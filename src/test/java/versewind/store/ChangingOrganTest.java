@@ -25,6 +25,7 @@ import versewind.plan.Singing;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.rules.Caution;
+import versewind.schema.DivisionFields;
 import versewind.schema.DraftChange;
 import versewind.schema.Field;
 import versewind.schema.InstrumentFields;
@@ -182,7 +183,7 @@ class ChangingOrganTest {
     @Test
     void when_a_division_its_box_or_a_coupler_goes_the_plan_still_opens() throws BadFile {
         Library library = new Library(FOLDER, PowerCutDisk.working(files()));
-        change(library, draft -> set(draft, "Swell", InstrumentFields.IS_BOXED, ""));
+        change(library, draft -> set(draft, "Swell", DivisionFields.IS_BOXED, ""));
         assertThat(library.openPlan("lent").plan().hymns()).isNotEmpty();
 
         change(library, draft -> {

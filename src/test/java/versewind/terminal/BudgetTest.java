@@ -137,7 +137,7 @@ class BudgetTest {
             throws IOException, InterruptedException {
         List<String> loaded = loadedBeforeTheFirstFrame(folder);
         assertThat(loaded.stream().filter(name -> name.startsWith("versewind.")).count())
-                .isBetween(200L, 740L);
+                .isBetween(200L, 620L);
         assertThat(loaded)
                 .filteredOn(name -> NOT_YET.stream().anyMatch(name::startsWith))
                 .isEmpty();

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import versewind.schema.DivisionFields;
 import versewind.schema.DraftLine;
 import versewind.schema.Field;
 import versewind.schema.InstrumentFields;
@@ -47,9 +48,9 @@ final class DraftLineText {
         return switch (line.part()) {
             case ORGAN -> line.at(InstrumentFields.PLACE);
             case DIVISION ->
-                (line.isPedal() ? "pedal" : "manual " + line.at(InstrumentFields.KEYBOARD)) + ", "
+                (line.isPedal() ? "pedal" : "manual " + line.at(DivisionFields.KEYBOARD)) + ", "
                         + line.at(InstrumentFields.KEYS) + " keys"
-                        + (line.read(InstrumentFields.IS_BOXED).orElse(false) ? ", in box" : "");
+                        + (line.read(DivisionFields.IS_BOXED).orElse(false) ? ", in box" : "");
             case STOP -> pitch(line.pitch(), line.at(StopFields.FEET));
             case COUPLER -> {
                 String kind = line.at(InstrumentFields.PITCH);

@@ -3,6 +3,7 @@ package versewind.screen.organ;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
+import versewind.schema.DivisionFields;
 import versewind.schema.DraftLine;
 import versewind.schema.InstrumentFields;
 import versewind.schema.OrganDraft;
@@ -32,7 +33,7 @@ final class NewLine {
         DraftLine blank = DraftLine.blank(part);
         return part == RowKind.DIVISION
                 ? blank.with(
-                                InstrumentFields.KEYBOARD,
+                                DivisionFields.KEYBOARD,
                                 Integer.toString(now.divisions().size()))
                         .with(InstrumentFields.KEYS, USUAL_KEYS)
                 : blank;

@@ -107,8 +107,9 @@ public record StopGridLayout(List<Column> columns, List<Integer> pages, List<Ite
         if (!instrument.couplers().isEmpty()) {
             List<Line> block = new ArrayList<>();
             block.add(new CouplersLine());
-            IntStream.range(0, instrument.couplers().size())
-                    .forEach(coupler -> block.add(add(items, new Item.CouplerItem(coupler))));
+            for (int coupler = 0; coupler < instrument.couplers().size(); coupler++) {
+                block.add(add(items, new Item.CouplerItem(coupler)));
+            }
             blocks.add(block);
         }
         return blocks;
