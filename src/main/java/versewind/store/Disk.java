@@ -66,6 +66,9 @@ interface Disk {
     /** Has the names in a folder written to the medium, where the system can. */
     void forceFolder(Path folder) throws IOException;
 
+    /** Waits a millisecond for another program. */
+    void pause();
+
     /** Takes a file away, if it is there. */
     void delete(Path file) throws IOException;
 

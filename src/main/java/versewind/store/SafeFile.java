@@ -3,6 +3,7 @@ package versewind.store;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.Path;
@@ -34,6 +35,9 @@ final class SafeFile {
 
     /** A file that another process has just written is not taken for a leftover: it may live on another computer. */
     private static final Duration LONGEST_SAVING = Duration.ofMinutes(10);
+
+    /** Pauses that are longer together than it takes to read a plan and to rename a file. */
+    private static final int PATIENCE = 1000;
 
     /** One save at a time, so that a temporary file of this process is always a leftover. */
     private static final Object TURN = new Object();
@@ -148,11 +152,19 @@ final class SafeFile {
             if (durability == Durability.FORCED) {
                 disk.force(temporary);
             }
-            if (!mayReplace.test(fingerprint(target))) {
-                disk.delete(temporary);
-                return new SaveOutcome.ChangedOnDisk(file);
+            Optional<Path> turn = durability == Durability.FORCED ? turn(target) : Optional.empty();
+            try {
+                if (!mayReplace.test(fingerprint(target))) {
+                    disk.delete(temporary);
+                    return new SaveOutcome.ChangedOnDisk(file);
+                }
+                disk.move(temporary, target);
+            } finally {
+                boolean isGone = turn.map(this::isTakenAway).orElse(true);
+                if (!isGone) {
+                    isTakenAway(turn.get()); // a second time, or the next to save waits
+                }
             }
-            disk.move(temporary, target);
         } catch (IOException trouble) {
             deleteAfter(temporary, trouble);
             throw trouble;
@@ -161,6 +173,51 @@ final class SafeFile {
             forceFolder(folder);
         }
         return new SaveOutcome.Saved(file, Fingerprint.of(bytes));
+    }
+
+    /**
+     * Waits until no other program is between looking at the file and replacing it, and keeps others waiting by a file
+     * that only one can make. What a program leaves that was stopped there is taken away after {@link #PATIENCE}.
+     *
+     * @return the file to delete afterwards; empty where it cannot be had, and the file is looked at all the same
+     */
+    private Optional<Path> turn(Path target) throws IOException {
+        Path turn = target.resolveSibling(prefix(target) + "turn" + ENDING);
+        Optional<Instant> made = Optional.empty();
+        int since = 0;
+        for (int tried = 0; tried < 3 * PATIENCE; tried++) {
+            try {
+                disk.create(turn, Optional.empty());
+                return Optional.of(turn);
+            } catch (FileAlreadyExistsException another) {
+                Optional<Instant> now = modified(turn);
+                if (!now.equals(made)) {
+                    made = now;
+                    since = tried;
+                } else if (tried - since > PATIENCE && !isTakenAway(turn)) {
+                    return Optional.empty();
+                }
+                disk.pause();
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean isTakenAway(Path turn) {
+        try {
+            disk.delete(turn);
+            return true;
+        } catch (IOException notOurs) {
+            return false;
+        }
+    }
+
+    private Optional<Instant> modified(Path file) {
+        try {
+            return Optional.of(disk.modified(file));
+        } catch (IOException gone) {
+            return Optional.empty();
+        }
     }
 
     private Fingerprint fingerprint(Path target) throws IOException {
@@ -215,11 +272,9 @@ final class SafeFile {
     }
 
     private boolean isOld(Path file) {
-        try {
-            return disk.modified(file).isBefore(Instant.now().minus(LONGEST_SAVING));
-        } catch (IOException gone) {
-            return false;
-        }
+        return modified(file)
+                .filter(made -> made.isBefore(Instant.now().minus(LONGEST_SAVING)))
+                .isPresent();
     }
 
     /** The trouble as a sentence. */

@@ -18,6 +18,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 
 /** The disk of this computer. */
@@ -110,6 +111,11 @@ final class SystemDisk implements Disk {
     @Override
     public Appending append(Path file, Optional<Path> like) throws IOException {
         return new HeldFile(file, FileChannel.open(file, APPENDED, attributesOf(like)));
+    }
+
+    @Override
+    public void pause() {
+        LockSupport.parkNanos(1_000_000);
     }
 
     @Override

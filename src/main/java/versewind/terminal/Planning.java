@@ -204,9 +204,12 @@ final class Planning {
         OpenPlan wanted = open.get().with(plan);
         SaveOutcome outcome = library.savePlan(wanted, whenChanged);
         if (outcome instanceof SaveOutcome.Saved saved) {
+            boolean hasVersion = whenChanged == WhenChanged.OVERWRITE
+                    || wanted.fingerprint().equals(Fingerprint.NO_FILE)
+                    || library.keptVersion(wanted.path(), wanted.fingerprint()).isPresent();
             open = Optional.of(wanted.after(saved));
             journal.clear(open.get());
-            return new FileEvent.Saved(plan, then);
+            return new FileEvent.Saved(plan, then, hasVersion);
         }
         if (outcome instanceof SaveOutcome.ChangedOnDisk) {
             return merged(plan, then);

@@ -106,7 +106,7 @@ final class Clerk {
             case WRITTEN -> {
                 written = Optional.of(plan);
                 kept = Optional.empty();
-                yield new FileEvent.Saved(plan, then);
+                yield new FileEvent.Saved(plan, then, true);
             }
             case CHANGED_BY_OTHERS -> new FileEvent.SaveRefused(Desk.CHANGED_ELSEWHERE, plan, then);
             case DISK_FULL -> new Event.Failed("Not saved to plans/a-plan.json: The disk is full.");

@@ -80,7 +80,7 @@ class FileCommandsTest {
         desk.press(" ").effects();
         desk.press("s");
         assertThat(desk.effects()).containsExactly(Wanted.of("save", desk.plan(), List.of()));
-        desk.answer(new FileEvent.Saved(desk.plan(), List.of()));
+        desk.answer(new FileEvent.Saved(desk.plan(), List.of(), true));
         assertThat(desk.said()).isEqualTo("Saved.");
         assertThat(desk.state().isUnsaved()).isFalse();
         assertThat(desk.press("s").said()).isEqualTo("Nothing to save.");
@@ -115,7 +115,7 @@ class FileCommandsTest {
     void edits_made_while_the_plan_is_written_are_still_unsaved() {
         desk.press(" ");
         Plan written = desk.plan();
-        desk.press("<Down>", " ").answer(new FileEvent.Saved(written, List.of()));
+        desk.press("<Down>", " ").answer(new FileEvent.Saved(written, List.of(), true));
         assertThat(desk.state().isUnsaved()).isTrue();
     }
 
@@ -159,7 +159,7 @@ class FileCommandsTest {
         desk.press(" ").effects();
         desk.press("q", "s");
         assertThat(desk.effects()).containsExactly(Wanted.of("save", desk.plan(), List.of(Wanted.of("quit"))));
-        desk.answer(new FileEvent.Saved(desk.plan(), List.of(Effects::quit)));
+        desk.answer(new FileEvent.Saved(desk.plan(), List.of(Effects::quit), true));
         assertThat(desk.effects()).containsExactly(Wanted.of("quit"));
     }
 

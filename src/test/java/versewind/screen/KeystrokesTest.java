@@ -104,7 +104,7 @@ class KeystrokesTest {
             }
             case "save" -> {
                 written = Optional.of((Plan) arguments[0]);
-                yield List.of(new FileEvent.Saved((Plan) arguments[0], List.of()));
+                yield List.of(new FileEvent.Saved((Plan) arguments[0], List.of(), true));
             }
             default -> List.of();
         };

@@ -72,7 +72,7 @@ class UndoTest {
     @Test
     void undone_behind_a_save_the_plan_is_unsaved() {
         Desk desk = Desk.with("ordinary-sunday", 80, 24).press(" ");
-        desk.answer(new FileEvent.Saved(desk.plan(), List.of()));
+        desk.answer(new FileEvent.Saved(desk.plan(), List.of(), true));
         assertThat(desk.state().isUnsaved()).isFalse();
         assertThat(desk.press("u").state().isUnsaved()).isTrue();
         assertThat(desk.press("U").state().isUnsaved()).isFalse();

@@ -51,6 +51,9 @@ final class PowerCutDisk implements Disk {
     private int stepsLeft;
     private boolean stopped;
 
+    /** After the power is gone nothing happens any more, not even what would tidy up. */
+    private boolean dead;
+
     private PowerCutDisk(Map<Path, byte[]> files, int steps, Stop stop) {
         files.forEach((path, bytes) -> {
             Contents contents = new Contents();
@@ -126,9 +129,17 @@ final class PowerCutDisk implements Disk {
     }
 
     private void step() throws IOException {
+        if (dead) {
+            throw new PowerCut();
+        }
         if (stepsLeft-- == 0) {
             stopped = true;
-            stop.happen();
+            try {
+                stop.happen();
+            } catch (PowerCut cut) {
+                dead = true;
+                throw cut;
+            }
         }
     }
 
@@ -173,6 +184,11 @@ final class PowerCutDisk implements Disk {
         return names.keySet().stream()
                 .filter(path -> folder.equals(path.getParent()))
                 .toList();
+    }
+
+    @Override
+    public void pause() {
+        // the other program is not there any more
     }
 
     @Override

@@ -91,7 +91,7 @@ class KillTest {
             Effects.class.getClassLoader(),
             new Class<?>[] {Effects.class},
             (self, method, arguments) -> method.getName().equals("save")
-                    ? List.of(new FileEvent.Saved((Plan) arguments[0], (List<Effect>) arguments[1]))
+                    ? List.of(new FileEvent.Saved((Plan) arguments[0], (List<Effect>) arguments[1], true))
                     : List.of());
 
     private static List<String> rows(Frame frame) {

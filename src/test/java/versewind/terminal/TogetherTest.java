@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -20,6 +21,7 @@ import versewind.plan.Plan;
 import versewind.plan.PlanMerge;
 import versewind.plan.Undo;
 import versewind.plan.VersePlace;
+import versewind.screen.Desk;
 import versewind.screen.plan.FileEvent;
 import versewind.screen.state.Event;
 import versewind.store.Library;
@@ -37,6 +39,22 @@ class TogetherTest {
             Files.createDirectories(folder.resolve(file).getParent());
             Files.write(folder.resolve(file), Files.readAllBytes(file));
         }
+    }
+
+    @Test
+    void a_version_that_cannot_be_kept_is_told() throws Exception {
+        Person anna = new Person(new HashSet<>());
+        anna.edit(new VersePlace(0, 0), "one");
+        assertThat(anna.saved()).isEqualTo("Saved.");
+        Path versions = folder.resolve("plans/.versions");
+        try (var files = Files.walk(versions)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        }
+        Files.writeString(versions, "a file where the folder should be");
+        anna.edit(new VersePlace(0, 0), "two");
+        assertThat(anna.saved()).isEqualTo("Saved, but the version before could not be kept.");
     }
 
     /** One of them, with an editor of her own. */
@@ -58,6 +76,11 @@ class TogetherTest {
             history = history.to(
                     history.now().withVerse(place, history.now().verse(place).withNote(note)));
             planning.keep(history);
+        }
+
+        String saved() {
+            Event outcome = planning.save(history.now(), List.of(), WhenChanged.REFUSE);
+            return outcome.on(Desk.with("wedding", 80, 24).state()).notice().text();
         }
 
         void save(Random random) {

@@ -25,14 +25,16 @@ public interface FileEvent extends Event {
      *
      * @param plan as it was written
      * @param then what is to be done now
+     * @param hasVersion whether what the file held before is kept among its versions, if it held anything
      */
-    record Saved(Plan plan, List<Effect> then) implements FileEvent {
+    record Saved(Plan plan, List<Effect> then, boolean hasVersion) implements FileEvent {
         @Override
         public State on(State state) {
             State next = state.work()
                     .map(work -> state.with(work.with(work.history().savedAs(plan))))
                     .orElse(state);
-            return next.says("Saved.").wants(then);
+            return next.says(hasVersion ? "Saved." : "Saved, but the version before could not be kept.")
+                    .wants(then);
         }
     }
 
