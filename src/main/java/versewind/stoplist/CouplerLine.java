@@ -181,7 +181,10 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
             if (!couplers.isEmpty() && words.isOnlyPitches() && goesOn(bare)) {
                 UnresolvedCoupler last = last();
                 kindsInOrder(words.kinds()).forEach(kind -> couplers.add(last.with(kind)));
-            } else if ((!couplers.isEmpty() || tirasses) && !isBroken && words.isOnlyDivisions()) {
+            } else if ((!couplers.isEmpty() || tirasses)
+                    && !isBroken
+                    && words.isOnlyDivisions()
+                    && (hadTo || tirasses || !isPair(bare, words))) {
                 further(bare, words);
             } else if (isCoupler(bare, words)) {
                 take(bare, words, inside);
@@ -266,7 +269,15 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                     && !words.isOnlyDivisions()
                     && ((among && !words.kinds().isEmpty() && !feet)
                             || WordList.of("alone").isAll(Spelling.words(text)));
-            return joined || said || own || alone;
+            return joined || isPair(text, words) || said || own || alone;
+        }
+
+        /** "Man. en Rugp.": two divisions joined by "and", where couplers are listed. */
+        private boolean isPair(String text, CouplerWords words) {
+            return where == Where.AMONG_COUPLERS
+                    && words.divisions().size() == 2
+                    && words.unknown() == 0
+                    && WordList.of("and").in(text);
         }
 
         /** "Usual unison couplers": several, and which they are is not said. */
@@ -290,7 +301,8 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                     add(text, Implied.MAIN, Implied.PEDAL, kinds);
                 }
                 sources.forEach(each -> add(text, each, Implied.PEDAL, kinds));
-            } else if (words.joins()) {
+            } else if (words.joins()
+                    || (words.divisions().size() == 2 && words.kinds().isEmpty())) {
                 pairs(text, words, kinds);
             } else if (words.divisions().isEmpty()) {
                 none(text, words, kinds);
@@ -319,6 +331,10 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                 add(text, division, division, kinds);
             } else if (division.word().isPedal()) {
                 add(text, Implied.MAIN, Implied.PEDAL, kinds);
+            } else if (words.isOnto()
+                    && words.saysCoupler()
+                    && division.word().number().orElse(1) == 1) {
+                add(text, Implied.SECOND, division, kinds);
             } else if (words.isOfManuals() || division.word().number().orElse(1) > 1 || !words.saysCoupler()) {
                 add(text, division, Implied.MAIN, kinds);
             } else {

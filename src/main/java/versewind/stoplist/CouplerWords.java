@@ -26,6 +26,7 @@ record CouplerWords(
         List<Named> divisions, int before, int signs, Set<Coupler.Kind> kinds, Set<String> says, int unknown) {
 
     private static final String SIGNS = "/+>&-";
+    private static final String ONTO = "onto";
     private static final int MOST_WORDS = 3;
     private static final int LONGEST_INITIALS = 2;
     private static final int MOST_MANUALS = 6;
@@ -58,6 +59,11 @@ record CouplerWords(
     /** True if it says that the pedal is the keyboard. */
     boolean isToPedal() {
         return says.contains("to pedal");
+    }
+
+    /** "Koppel zum Manual": the keyboard is named, and no division to be coupled to it. */
+    boolean isOnto() {
+        return says.contains(ONTO);
     }
 
     /** True if it says that manuals are joined. */
@@ -203,6 +209,9 @@ record CouplerWords(
             }
             if (WordList.of("coupled to").has(word)) {
                 before = before < 0 && !divisions.isEmpty() ? divisions.size() : before;
+                if (divisions.isEmpty()) {
+                    said.add(ONTO);
+                }
                 return 1;
             }
             int known = known(at);

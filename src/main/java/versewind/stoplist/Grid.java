@@ -287,12 +287,23 @@ final class Grid {
         return new Group(cells.get(0).x(), text.toString());
     }
 
+    /** "25. XXVI e XXIX" */
+    private static boolean isNumbered(Line line) {
+        return line.is(0)
+                && line.at(0).isWhole(MOST_DIGITS)
+                && line.isSign(1, ".")
+                && line.is(2)
+                && line.at(2).isWord()
+                && line.gap(2) > 0;
+    }
+
     /** True if words begin something of their own rather than go on with what stands left of them. */
     private static boolean starts(String text, LineReader.Readings readings) {
         if (LineReader.isHalf(text)
                 || readings.heading(text).isPresent()
                 || readings.part(text).isPresent()
                 || Tremulants.isOne(text)
+                || isNumbered(new Line(text))
                 || PistonLine.read(text, readings.style().language()).saysAnything()) {
             return true;
         }

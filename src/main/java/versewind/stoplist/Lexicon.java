@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import versewind.organ.Family;
 import versewind.organ.Footage;
 import versewind.organ.Pipe;
@@ -19,12 +20,17 @@ public final class Lexicon {
 
     private static final int SHORTEST_NEAR = 6;
     private static final int LONG = 9;
+    private static final int SHORTEST_CUT = 3;
 
     private final List<Row> rows = new ArrayList<>();
     private final Map<String, List<Row>> bySpelling = new HashMap<>();
     private final Map<String, List<Row>> bySound = new HashMap<>();
+    private final Map<String, List<Whole>> byBeginning = new HashMap<>();
     private final List<Spelled> longNames;
     private final WordParts parts = WordParts.read();
+
+    /** A name, word by word. */
+    private record Whole(List<String> words, Row row) {}
 
     /** A name as it is spelled, and its letters. */
     private record Spelled(String name, int letters) {}
@@ -58,6 +64,10 @@ public final class Lexicon {
                 bySpelling
                         .computeIfAbsent(Spelling.spelled(name), key -> new ArrayList<>())
                         .add(row);
+                List<String> words = Spelling.words(name);
+                byBeginning
+                        .computeIfAbsent(beginning(words), key -> new ArrayList<>())
+                        .add(new Whole(words, row));
                 bySound.computeIfAbsent(Spelling.sounded(name), key -> new ArrayList<>())
                         .add(row);
             }
@@ -135,6 +145,36 @@ public final class Lexicon {
                 .map(kind -> new Found(kind, Confidence.NAME))
                 .or(() -> parts.find(parts.spelledOut(name), part -> exact(part, setting))
                         .map(kind -> new Found(kind, Confidence.PARTS)));
+    }
+
+    /**
+     * The entry for a name of which every word is cut short, "Vox Ang.", where all that it can mean are of one family.
+     */
+    Optional<Found> shortened(String name, NameContext setting) {
+        List<String> words = Spelling.words(name);
+        boolean tells = words.stream().anyMatch(word -> word.length() >= SHORTEST_CUT)
+                && words.stream().noneMatch(word -> Character.isDigit(word.charAt(0)));
+        List<Row> meant = !tells
+                ? List.of()
+                : byBeginning.getOrDefault(beginning(words), List.of()).stream()
+                        .filter(each -> begins(each.words(), words))
+                        .map(Whole::row)
+                        .filter(row -> row.conditions().stream().allMatch(setting::holds))
+                        .distinct()
+                        .toList();
+        boolean alike =
+                meant.stream().map(row -> row.kind().family()).distinct().count() == 1;
+        return alike ? best(meant, setting).map(kind -> new Found(kind, Confidence.PARTS)) : Optional.empty();
+    }
+
+    /** How many words a name has, and the first letter: what a name cut short has too. */
+    private static String beginning(List<String> words) {
+        return words.size() + words.get(0).substring(0, 1);
+    }
+
+    private static boolean begins(List<String> whole, List<String> cut) {
+        return whole.size() == cut.size()
+                && IntStream.range(0, cut.size()).allMatch(i -> whole.get(i).startsWith(cut.get(i)));
     }
 
     /** The entry for a name that is in the lexicon as it is written, or as it sounds. */

@@ -60,8 +60,15 @@ final class ParsedDivision {
     /** True if its stops stand in a box, but for those that say otherwise. */
     boolean isEnclosed() {
         return is(DivisionHeading.Boxed.WHOLLY)
+                || (heading.enclosed().isEmpty() && areAllBoxed())
                 || (is(DivisionHeading.Boxed.PARTLY)
                         && stops.stream().noneMatch(stop -> stop.isBoxed().orElse(false)));
+    }
+
+    /** True if every stop is said to stand in a box. */
+    private boolean areAllBoxed() {
+        return !stops.isEmpty()
+                && stops.stream().allMatch(stop -> stop.isBoxed().orElse(false));
     }
 
     private boolean is(DivisionHeading.Boxed boxed) {

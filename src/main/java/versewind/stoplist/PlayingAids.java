@@ -125,7 +125,9 @@ final class PlayingAids {
 
     /** Among stops a part of a line may still be a coupler: "Trumpet 8, Swell to Great". */
     void amongStops(String segment, StopClassifier.None none, int line, Section section) {
-        CouplerLine read = CouplerLine.read(segment, CouplerLine.Where.ELSEWHERE, Set.of(), language);
+        CouplerLine read = section.isBeforeDivisions()
+                ? CouplerLine.NONE
+                : CouplerLine.read(segment, CouplerLine.Where.ELSEWHERE, Set.of(), language);
         if (!read.couplers().isEmpty()) {
             take(read, line, section);
         } else if (Tremulants.isOne(segment)) {

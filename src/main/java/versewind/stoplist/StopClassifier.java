@@ -103,17 +103,25 @@ final class StopClassifier {
             return new None("a bell, bird, drum, valve or the like: no rank of pipes to draw", Weight.NOTE);
         }
         if (isSentence()) {
-            return WordList.of("coupler").in(text)
-                    ? new None("speaks of couplers, but it is unclear of which", Weight.DOUBT)
-                    : note();
+            return note();
         }
-        Optional<Lexicon.Found> found = whole.or(() -> pitched || said.ranks() > 0 ? withPitch() : withoutPitch());
+        Optional<Lexicon.Found> found =
+                whole.or(this::shortened).or(() -> pitched || said.ranks() > 0 ? withPitch() : withoutPitch());
         boolean isDated = found.filter(each -> each.how() != Confidence.NAME).isPresent()
                 && new Line(said.name()).tokens().stream().anyMatch(StopClassifier::isYear);
         if (isDated) {
             return new None("a year, with the name of a stop", Weight.DOUBT);
         }
         return found.map(this::stop).orElseGet(() -> isNoteHere(pitched || said.ranks() > 0) ? note() : doubt());
+    }
+
+    /** "Vox h.", "Baarp.": each word as it begins. */
+    private Optional<Lexicon.Found> shortened() {
+        boolean isShort = said.name().contains(".")
+                || text.contains(said.name() + ".")
+                || said.name().contains(" ");
+        boolean isStop = said.mark() != Mark.NONE || said.ranks() > 0 || !style.pitched();
+        return isShort && isStop ? Lexicon.get().shortened(said.name(), setting) : Optional.empty();
     }
 
     /** "Open Diapason II": the second of its name, and not of two ranks. */
@@ -132,8 +140,10 @@ final class StopClassifier {
         return isProse(text) || (!pitched && goesOn);
     }
 
-    private static None note() {
-        return new None(Unread.REMARK, Weight.NOTE);
+    private None note() {
+        return WordList.of("coupler").in(text)
+                ? new None("speaks of couplers, but it is unclear of which", Weight.DOUBT)
+                : new None(Unread.REMARK, Weight.NOTE);
     }
 
     private None doubt() {
@@ -205,6 +215,7 @@ final class StopClassifier {
     /** A stop that the lexicon does not know, where its pitch is plain and its name could be one. */
     private Optional<Lexicon.Found> guessed() {
         boolean few = Spelling.words(said.name()).size() <= MOST_WORDS
+                && !(Character.isLowerCase(said.name().charAt(0)) && new Line(said.name()).is(0, "article"))
                 && Spelling.hasWord(said.name())
                 && DivisionHeading.read(said.name(), style.language()).isEmpty();
         boolean surely = said.mark() == Mark.UNIT

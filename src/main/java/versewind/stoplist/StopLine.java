@@ -331,7 +331,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
 
         /** "Flautado de 6" in a Portuguese list: palms, of which 12 are eight feet. */
         private void palms() {
-            int last = line.size() - 1;
+            int last = line.size() - (line.isSign(line.size() - 1, ".") ? 2 : 1);
             boolean isPalms = style.language().equals("pt")
                     && last > 1
                     && line.at(last - 1).plain().equals("de")

@@ -11,6 +11,53 @@ import org.junit.jupiter.api.Test;
  */
 class CouplerStylesTest {
 
+    private static List<String> read(String manuals, String couplers) {
+        return StopList.read(manuals + "\n\n" + couplers).couplers().stream()
+                .map(each -> each.source() + ">" + each.keyboard() + " "
+                        + each.kind().word())
+                .toList();
+    }
+
+    @Test
+    void a_table_of_couplers_has_a_column_for_each_pitch() {
+        assertThat(read(
+                        "Great\nOpen Diapason 8\nSwell\nOboe 8\nPedal\nBourdon 16",
+                        "COUPLERS\n                     16'     8'     4'\n"
+                                + "Swell to Great        x      x      -\nGreat to Pedal        -      x      -\n"
+                                + "Swell to Swell        x     U.O.    x"))
+                .containsExactlyInAnyOrder(
+                        "Swell>Great sub-octave",
+                        "Swell>Great unison",
+                        "Great>Pedal unison",
+                        "Swell>Swell sub-octave",
+                        "Swell>Swell unison off",
+                        "Swell>Swell octave");
+    }
+
+    @Test
+    void a_coupler_that_names_only_its_keyboard_takes_the_other_manual() {
+        assertThat(read(
+                        "Hauptmanual\nPrincipal 8'\nOberwerk\nGedackt 8'\nPedal\nSubbass 16'",
+                        "Koppeln: Coppel zum Hauptmanual, Coppel zum Pedal"))
+                .containsExactly("Oberwerk>Hauptmanual unison", "Hauptmanual>Pedal unison");
+    }
+
+    @Test
+    void two_divisions_joined_by_and_are_a_coupler_among_couplers() {
+        assertThat(read(
+                        "Manuaal\nPrestant 8'\nRugpositief\nHolpijp 8'\nPedaal\nSubbas 16'",
+                        "Koppelingen: Man. en Rugp., Ped. en Man."))
+                .hasSize(2)
+                .allMatch(each -> each.endsWith("unison") && !each.startsWith(">") && !each.contains("> "));
+    }
+
+    @Test
+    void a_sentence_that_speaks_of_couplers_is_in_doubt() {
+        StopList list = StopList.read("Grand Orgue\nMontre 8\nR\u00e9cit\nHautbois 8\n\n"
+                + "L'accouplement du r\u00e9cit au grand-orgue se fait par une p\u00e9dale ajout\u00e9e en 1936.");
+        assertThat(list.couplers().isEmpty() && list.doubts().isEmpty()).isFalse();
+    }
+
     private static final String ENGLISH = """
         GREAT
         Open Diapason 8

@@ -432,6 +432,49 @@ class StopListTest {
                         mixture -> assertThat(mixture).contains("15.19.22"));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "Vox Ang 8, CELESTE",
+        "Vox h. 8, SOLO_REED",
+        "Baarp. 8, FLUTE",
+        "Baz. 16, CHORUS_REED",
+        "Crem. 8, SOLO_REED"
+    })
+    void a_name_of_words_cut_short_is_known_where_all_that_it_can_mean_is_alike(String text, Family family) {
+        ReadStop stop = only("Great\n" + text);
+        assertThat(stop.family()).isEqualTo(family);
+        assertThat(stop.how().isSure()).isTrue();
+    }
+
+    @Test
+    void what_pipes_are_made_of_is_no_name_cut_short() {
+        StopList list = StopList.read("Haupt-Manual\n5) Octava 4 F. Metall.\n6) Spitz-Fl\u00f6te 4 F. Metall.");
+        assertThat(list.stops().map(ReadStop::name)).containsExactly("Octava", "Spitz-Fl\u00f6te");
+    }
+
+    @Test
+    void a_remark_with_an_article_and_a_pitch_is_no_stop() {
+        StopList list = StopList.read("Grand Orgue\nMontre 8 (\u00e9tain); les 4 basses en bois\nBourdon 8");
+        assertThat(list.stops().map(ReadStop::name)).containsExactly("Montre", "Bourdon");
+    }
+
+    @Test
+    void a_division_whose_stops_all_stand_in_a_box_is_enclosed() {
+        StopList list = StopList.read("Werk;Nr.;Register;Fu\u00dflage;Bemerkung\nI. Manual;1;Principal;8';\n"
+                + "II. Manual;2;Gedackt;8';im Schwellkasten\nII. Manual;3;Oboe;8';im Schwellkasten\n"
+                + "Koppel;4;II. Manual an I. Manual;;");
+        assertThat(list.divisions()).extracting(ReadDivision::enclosed).containsExactly(false, true);
+        assertThat(list.couplers()).hasSize(1);
+    }
+
+    @Test
+    void a_numbered_cell_beside_a_stop_is_a_stop_of_its_own() {
+        StopList list = StopList.read("Tastiera\n 9. Principale 8            |  24. Vigesimaseconda 1\n"
+                + "10. Flauto traverso 8        |  25. XXVI e XXIX");
+        assertThat(list.stops().map(ReadStop::name))
+                .containsExactlyInAnyOrder("Principale", "Vigesimaseconda", "Flauto traverso", "XXVI e XXIX");
+    }
+
     @Test
     void stops_that_clash_get_names_of_their_own_in_the_instrument_and_it_is_said() {
         NewInstrument made = NewInstrument.of(StopList.read("Great\nFlute 8\nFlute 8"), "Two")
