@@ -20,11 +20,13 @@ class CouplerStylesTest {
 
     @Test
     void a_table_of_couplers_has_a_column_for_each_pitch() {
-        assertThat(read(
-                        "Great\nOpen Diapason 8\nSwell\nOboe 8\nPedal\nBourdon 16",
-                        "COUPLERS\n                     16'     8'     4'\n"
-                                + "Swell to Great        x      x      -\nGreat to Pedal        -      x      -\n"
-                                + "Swell to Swell        x     U.O.    x"))
+        assertThat(read("Great\nOpen Diapason 8\nSwell\nOboe 8\nPedal\nBourdon 16", """
+            COUPLERS
+                                 16'     8'     4'
+            Swell to Great        x      x      -
+            Great to Pedal        -      x      -
+            Swell to Swell        x     U.O.    x
+            """))
                 .containsExactlyInAnyOrder(
                         "Swell>Great sub-octave",
                         "Swell>Great unison",

@@ -53,9 +53,14 @@ class ProseTest {
 
     @Test
     void sentences_over_several_lines_say_in_which_line_a_stop_stands() {
-        StopList list = StopList.read("The organ was made in 1844.\nThe Great has an Open Diapason 8, a\n"
-                + "Principal 4 and a Fifteenth 2. The Swell (enclosed) has\na Gedact 8 and an Oboe 8.\n\n"
-                + "The couplers are Swell to Great and Great to Pedal.");
+        StopList list = StopList.read("""
+            The organ was made in 1844.
+            The Great has an Open Diapason 8, a
+            Principal 4 and a Fifteenth 2. The Swell (enclosed) has
+            a Gedact 8 and an Oboe 8.
+
+            The couplers are Swell to Great and Great to Pedal.
+            """);
         assertThat(list.stops().map(ReadStop::name))
                 .containsExactly("Open Diapason", "Principal", "Fifteenth", "Gedact", "Oboe");
         assertThat(list.stops().map(ReadStop::line)).allMatch(line -> line >= 1 && line <= 4);
@@ -65,8 +70,17 @@ class ProseTest {
 
     @Test
     void a_list_with_notes_in_sentences_stays_a_list() {
-        StopList list = StopList.read("The organ has two manuals. It was made in 1844.\n\nGreat\nOpen Diapason 8\n"
-                + "Principal 4\nPedal\nBourdon 16\n\nThe Trumpet 8 was taken from the old organ.");
+        StopList list = StopList.read("""
+            The organ has two manuals. It was made in 1844.
+
+            Great
+            Open Diapason 8
+            Principal 4
+            Pedal
+            Bourdon 16
+
+            The Trumpet 8 was taken from the old organ.
+            """);
         assertThat(told(list)).isEqualTo("Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16");
         assertThat(list.doubts()).isEqualTo(List.of());
     }

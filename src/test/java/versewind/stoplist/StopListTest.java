@@ -418,9 +418,13 @@ class StopListTest {
 
     @Test
     void a_number_in_brackets_names_the_stop_that_lends_its_pipes() {
-        StopList list = StopList.read("GREAT\n1 Open Diapason 8   2 Principal 4   3 Trombone 16\nPEDAL\n"
-                + "4 Open Wood 16   5 Open Metal (from 1) 8   6 Ophicleide (3, ext.) 16   7 Trombone (3) 16\n"
-                + "8 Double Open Wood (ext. 4) 32   9 Mixture (15.19.22) III");
+        StopList list = StopList.read("""
+            GREAT
+            1 Open Diapason 8   2 Principal 4   3 Trombone 16
+            PEDAL
+            4 Open Wood 16   5 Open Metal (from 1) 8   6 Ophicleide (3, ext.) 16   7 Trombone (3) 16
+            8 Double Open Wood (ext. 4) 32   9 Mixture (15.19.22) III
+            """);
         assertThat(list.divisions().get(1).stops())
                 .extracting(stop -> String.join("; ", stop.remarks()))
                 .satisfiesExactly(
@@ -460,9 +464,13 @@ class StopListTest {
 
     @Test
     void a_division_whose_stops_all_stand_in_a_box_is_enclosed() {
-        StopList list = StopList.read("Werk;Nr.;Register;Fu\u00dflage;Bemerkung\nI. Manual;1;Principal;8';\n"
-                + "II. Manual;2;Gedackt;8';im Schwellkasten\nII. Manual;3;Oboe;8';im Schwellkasten\n"
-                + "Koppel;4;II. Manual an I. Manual;;");
+        StopList list = StopList.read("""
+            Werk;Nr.;Register;Fu\u00dflage;Bemerkung
+            I. Manual;1;Principal;8';
+            II. Manual;2;Gedackt;8';im Schwellkasten
+            II. Manual;3;Oboe;8';im Schwellkasten
+            Koppel;4;II. Manual an I. Manual;;
+            """);
         assertThat(list.divisions()).extracting(ReadDivision::enclosed).containsExactly(false, true);
         assertThat(list.couplers()).hasSize(1);
     }
