@@ -118,7 +118,7 @@ record Succession(Kind kind, Growth growth, Optional<ChangeTime> breath) {
                 rows.add(
                         PartKind.HYMN,
                         risesDb < AS_LOUD_DB ? AS_LOUD + POINTS_A_DB * (AS_LOUD_DB - risesDb) : 0,
-                        () -> "The introduction would be as loud as the verse.");
+                        () -> "The introduction is as loud as this verse.");
                 rows.add(
                         PartKind.HYMN,
                         POINTS_A_DB / 2 * Math.max(0, risesDb - farSofterDb(from)),
