@@ -136,6 +136,17 @@ class SpokenTest {
     }
 
     @Test
+    void what_is_typed_into_a_filter_is_said_before_what_it_leaves() {
+        desk.library(Desk.listed("a", "Harvest", "2026-10-04"), Desk.listed("b", "Easter", ""));
+        assertThat(desk.press("'ea'").said()).startsWith("Filter: ea. Easter, ").endsWith(", 1 of 1.");
+        assertThat(desk.press("'x'").said()).isEqualTo("Filter: eax. Nothing matches the filter.");
+        assertThat(desk.press("<Backspace>", "<Backspace>", "<Backspace>").said())
+                .startsWith("Filter empty. ")
+                .endsWith(" of 2.");
+        assertThat(desk.press("<Down>", "<Up>").said()).doesNotContain("Filter");
+    }
+
+    @Test
     void a_question_and_a_form_are_said_when_they_open() {
         assertThat(desk.press(" ", "q").said())
                 .startsWith("This plan has unsaved changes. s: save")

@@ -369,19 +369,18 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
         return plan.title() + ", " + date(plan) + (known.isEmpty() ? "" : ", " + known);
     }
 
-    /** The marked row in full. */
+    /** What the filter holds if that changed, and the marked row in full. */
     @Override
     public String spoken(State before, State now) {
-        String place = ", " + library.list().place() + ".";
+        String typed =
+                before.top() instanceof LibraryScreen was ? library.filter().after(was.library.filter()) : "";
         Optional<String> words = library.side() == LibraryState.Side.PLANS
                 ? library.markedPlan()
                         .map(plan -> words(plan) + "; " + trouble(plan).orElseGet(() -> file(plan)))
-                : library.fittingOrgans().stream()
-                        .skip(library.list().marked())
-                        .findFirst()
-                        .map(Chooser.Row::words);
-        return words.map(all -> all + place)
-                .orElseGet(() -> library.filter().text().isBlank() ? "" : library.none());
+                : library.markedOrgan().map(Chooser.Row::words);
+        String none = library.filter().text().isBlank() ? "" : library.none();
+        return typed
+                + words.map(all -> all + ", " + library.list().place() + ".").orElse(none);
     }
 
     private static boolean isWide(Frame frame) {

@@ -202,6 +202,10 @@ record LibraryState(
         return side == Side.PLANS ? planList().current() : Optional.empty();
     }
 
+    Optional<Chooser.Row> markedOrgan() {
+        return side == Side.ORGANS ? new ListBox<>(fittingOrgans(), list().marked()).current() : Optional.empty();
+    }
+
     /** What was found out about a plan, if it was. */
     Optional<LibraryEvent.PlanAssessed> assessed(LibraryEvent.ListedPlan plan) {
         return Optional.ofNullable(assessed.get(plan.id()));

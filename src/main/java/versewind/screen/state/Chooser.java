@@ -144,11 +144,13 @@ public record Chooser(
         return rows.isEmpty() ? "None yet." : "Nothing matches the filter.";
     }
 
-    /** The title too when it opens; and that nothing matches. */
+    /** The title too when it opens, what the filter holds if that changed, and that nothing matches. */
     @Override
     public String spoken(State before, State now) {
         String said = list.isEmpty() ? none() : Listing.super.spoken(before, now);
-        return before.top() instanceof Chooser ? said : title + (title.endsWith("?") ? " " : ": ") + said;
+        return before.top() instanceof Chooser was
+                ? filter.after(was.filter) + said
+                : title + (title.endsWith("?") ? " " : ": ") + said;
     }
 
     @Override

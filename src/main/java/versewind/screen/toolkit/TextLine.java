@@ -30,6 +30,14 @@ public record TextLine(String text, int caret, boolean isMarked) {
         return new TextLine(text, text.length(), !text.isEmpty());
     }
 
+    /** What a filter holds after a key, to be heard before what it leaves; blank where it holds what it held. */
+    public String after(TextLine before) {
+        if (text.equals(before.text)) {
+            return "";
+        }
+        return text.isBlank() ? "Filter empty. " : "Filter: " + text + ". ";
+    }
+
     private static TextLine at(String text, int caret) {
         return new TextLine(text, caret, false);
     }
