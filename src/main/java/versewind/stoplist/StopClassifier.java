@@ -141,6 +141,9 @@ final class StopClassifier {
     }
 
     private None note() {
+        if (WordList.of("no knob").in(text)) {
+            return new None("has no knob of its own: is the stop before it drawn at all?", Weight.DOUBT);
+        }
         return WordList.of("coupler").in(text)
                 ? new None("speaks of couplers, but it is unclear of which", Weight.DOUBT)
                 : new None(Unread.REMARK, Weight.NOTE);

@@ -457,6 +457,12 @@ class StopListTest {
     }
 
     @Test
+    void a_stop_without_a_knob_is_in_doubt() {
+        StopList list = StopList.read("Teclado\nFlautado 8\nPedal\nOcho Contras 16, sin registro.");
+        assertThat(list.doubts()).isNotEmpty();
+    }
+
+    @Test
     void a_remark_with_an_article_and_a_pitch_is_no_stop() {
         StopList list = StopList.read("Grand Orgue\nMontre 8 (\u00e9tain); les 4 basses en bois\nBourdon 8");
         assertThat(list.stops().map(ReadStop::name)).containsExactly("Montre", "Bourdon");
