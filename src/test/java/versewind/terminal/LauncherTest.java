@@ -184,6 +184,15 @@ class LauncherTest {
     }
 
     @Test
+    void from_java_25_on_the_archive_holds_how_the_classes_are_linked() throws Exception {
+        Path java = javaOf("25.0.1");
+        run(java, "--archive");
+        assertThat(run(java, "assess").out())
+                .contains("-XX:AOTCache=" + installed.folder() + "/lib/versewind.jsa\n")
+                .doesNotContain("-Xshare", "SharedArchiveFile");
+    }
+
+    @Test
     void an_archive_that_is_cut_off_is_not_used() throws Exception {
         Path java = javaOf("17.0.15");
         run(java, "--archive");
@@ -282,7 +291,7 @@ class LauncherTest {
             printf 'LC_ALL=%s\\n' "$LC_ALL"
             [ "$1" = -version ] && echo 'openjdk version "17.0.1" 2021-10-19' >&2
             for word; do
-              case $word in -XX:ArchiveClassesAtExit=*) echo archive >"${word#*=}" ;; esac
+              case $word in -XX:ArchiveClassesAtExit=* | -XX:AOTCacheOutput=*) echo archive >"${word#*=}" ;; esac
               printf '%s\\n' "$word"
             done
             exit 7
