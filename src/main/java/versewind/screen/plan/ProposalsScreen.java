@@ -150,8 +150,8 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
     /** How it sounds, why that is right, and what is drawn. */
     @Override
     public String words(Proposal proposal, State state) {
-        String sound = sound(proposal);
-        String why = proposal.why().startsWith(sound) ? proposal.why() : sound + ". " + proposal.why();
+        String unlike = proposal.unlike();
+        String why = (unlike.isEmpty() ? "" : Text.capital(unlike) + ". ") + proposal.why();
         return state.work()
                 .map(work ->
                         why + " Draws " + new RegistrationText(work.instrument()).format(proposal.registration()) + ".")
@@ -195,10 +195,8 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
         work.verse()
                 .filter(verse -> usual(work, verse).stream().noneMatch(each -> each.is(proposal)))
                 .flatMap(verse -> UsualLine.of(state, work, proposal.on(verse)))
-                .ifPresent(usual -> lines.add(Text.fit(
-                        Character.toUpperCase(usual.charAt(0)) + usual.substring(1) + ".",
-                        columns,
-                        Mark.CUT.in(state.marks()))));
+                .ifPresent(
+                        usual -> lines.add(Text.fit(Text.capital(usual) + ".", columns, Mark.CUT.in(state.marks()))));
         List<String> why = Text.wrapped(proposal.why(), columns);
         boolean isLow = frame.height() < TALL;
         lines.addAll(isLow ? why.subList(0, Math.min(SHORT_WHY, why.size())) : why);

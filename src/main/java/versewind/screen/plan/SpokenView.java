@@ -101,7 +101,7 @@ final class SpokenView {
         return mentions(now).stream()
                 .filter(words -> !known.contains(words))
                 .findFirst()
-                .map(words -> " " + Character.toUpperCase(words.charAt(0)) + words.substring(1))
+                .map(words -> " " + Text.capital(words))
                 .orElse("");
     }
 

@@ -17,7 +17,8 @@ public record Box(int x, int y, int width, int height) {
         int width = Math.min(wantedWidth, frame.width() - 4);
         int height = Math.min(wantedHeight, frame.height() - 4);
         int left = (frame.width() - width) / 2 - 2;
-        int top = (frame.height() - height) / 2 - 1;
+        // What is read aloud stands alone, and below it what is said.
+        int top = frame.marks() == Marks.WORDS ? 0 : (frame.height() - height) / 2 - 1;
         frame.clear(left, top, width + 4, height + 2);
         String rule = frame.mark(Mark.RULE).repeat(width + 4);
         frame.write(left, top, rule, Style.FAINT);

@@ -184,4 +184,9 @@ public final class Text {
         lines.add(line);
         return lines;
     }
+
+    /** With a capital letter at its beginning, as a sentence has. */
+    public static String capital(String words) {
+        return words.isEmpty() ? "" : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
 }
