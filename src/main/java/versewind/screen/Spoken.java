@@ -18,10 +18,12 @@ final class Spoken {
         String news = now.notice().text();
         String said = before.notice().text();
         if (isOther(before, now)) {
-            return says(now, name(before, now), news.equals(said) ? "" : news, here(before, now));
+            return says(now, news.equals(said) ? "" : news, name(before, now), here(before, now));
         }
         if (input instanceof Event.Press || input instanceof Event.Paste) {
-            return news.isBlank() ? says(now, here(before, now)) : now;
+            boolean isMoved =
+                    !before.work().equals(now.work()) || !before.screens().equals(now.screens());
+            return news.isBlank() || isMoved ? says(now, here(before, now), news) : now;
         }
         if (!news.isBlank() && !news.equals(said)) {
             return says(now, said, news);

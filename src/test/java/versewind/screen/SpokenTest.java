@@ -166,7 +166,7 @@ class SpokenTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-        C | Curve of the service. Findings. remark,
+        C | Curve of the service. Findings. 208: Intro
         f | Findings. remark,
         M | Readings of St Tethwin. No readings yet;
         P | Proposed for V2, the best first. Great chorus up to Great reed 8,
@@ -181,6 +181,26 @@ class SpokenTest {
         assertThat(desk.characters()).doesNotContain("Stops of V2");
         assertThat(desk.frame().caretY()).isGreaterThanOrEqualTo(0);
         assertThat(desk.press("<Esc>").said()).startsWith("Plan Harvest Festival. Great: Bourdon 16, in.");
+    }
+
+    @Test
+    void the_first_hymn_of_a_service_is_said() {
+        Desk blank = Desk.blank().lettered(Letters.SPOKEN);
+        assertThat(blank.press("I", "<Tab>", "'Lantern'", "<Enter>").said()).contains("Lantern. Intro: organ alone.");
+        assertThat(blank.press("u").said()).contains("Undid: ").doesNotContain("..", "; .");
+    }
+
+    @Test
+    void an_answer_is_said_in_a_plan_with_unsaved_changes_too() {
+        assertThat(desk.press(" ", "K", "y", "2").said())
+                .startsWith("V1 was right. 208 V2: no feedback; ")
+                .endsWith("press s in the plan to save.");
+    }
+
+    @Test
+    void the_curve_is_said_when_it_comes_up() {
+        assertThat(desk.press("C").said()).contains("208: Intro ff 77, V1 fff 81, ");
+        assertThat(desk.press("<Down>").said()).doesNotContain("Intro ff 77");
     }
 
     @Test

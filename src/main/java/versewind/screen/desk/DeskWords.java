@@ -2,7 +2,6 @@ package versewind.screen.desk;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import versewind.organ.IndexSet;
@@ -24,6 +23,7 @@ import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.ShortWords;
 import versewind.screen.toolkit.Style;
+import versewind.screen.toolkit.Text;
 import versewind.sheet.DivisionLine;
 import versewind.sheet.Wording;
 import versewind.sound.Balance;
@@ -81,8 +81,8 @@ final class DeskWords {
     String spoken() {
         Verse verse = verse(here);
         String who = Wording.who(verse, plan.heading().people(), estimate(here));
-        return verse.label() + ": " + now().text() + ". " + who.substring(0, 1).toUpperCase(Locale.ROOT)
-                + who.substring(1) + ".";
+        String moved = now().text();
+        return verse.label() + ": " + moved + (moved.endsWith(".") ? " " : ". ") + Text.capital(who) + ".";
     }
 
     /** Whether it is right for those who sing; if there is room how strong it is, and how to touch the keys. */

@@ -238,6 +238,14 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
         return shown == Shown.PLAN ? Layer.WINDOW : Layer.SHEET;
     }
 
+    /** The curve, when it comes up, and the finding. */
+    @Override
+    public String spoken(State before, State now) {
+        boolean isNew = shown == Shown.CURVE && !(before.top() instanceof FindingsScreen);
+        String curve = isNew ? now.work().map(SpokenView::curve).orElse("") + " " : "";
+        return curve + Listing.super.spoken(before, now);
+    }
+
     @Override
     public String name(State state) {
         return (shown == Shown.CURVE ? "Curve of the service. " : "") + title();

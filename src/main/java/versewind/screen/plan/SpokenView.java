@@ -75,8 +75,8 @@ final class SpokenView {
      * else the stop or verse chosen, and after a stop moved what comes of it.
      */
     static String here(PlanEdit before, PlanEdit now) {
-        boolean isMoved =
-                !before.verse().map(Verse::registration).equals(now.verse().map(Verse::registration));
+        boolean isMoved = before.verse().isPresent()
+                && !before.verse().map(Verse::registration).equals(now.verse().map(Verse::registration));
         boolean isOtherStop = before.item() != now.item() || isMoved;
         boolean isOtherVerse =
                 !before.place().equals(now.place()) || (!before.verse().equals(now.verse()) && !isOtherStop);
@@ -87,7 +87,7 @@ final class SpokenView {
         if (now.side() == PlanEdit.Side.STOPS && !isOtherVerse) {
             String comes = isMoved
                     ? now.verse()
-                            .map(verse -> "; " + sound(now.estimate(verse)) + "." + remarked(before, now))
+                            .map(verse -> andSound(now.estimate(verse)) + "." + remarked(before, now))
                             .orElse(".")
                     : ".";
             return side + hymn + stop(now) + comes;
@@ -106,9 +106,11 @@ final class SpokenView {
     }
 
     private static List<String> mentions(PlanEdit work) {
-        return Advice.on(work.sound()).mentions(work.plan(), work.place()).stream()
-                .map(AdviceLine::words)
-                .toList();
+        return work.verse().isEmpty()
+                ? List.of()
+                : Advice.on(work.sound()).mentions(work.plan(), work.place()).stream()
+                        .map(AdviceLine::words)
+                        .toList();
     }
 
     private static String name(Hymn hymn) {
@@ -134,8 +136,13 @@ final class SpokenView {
     /** "V2: congregation of 480, ordinary; fff, 84 dB, leads, 9 in 10". */
     private static String verse(PlanEdit work, Verse verse) {
         Estimate estimate = work.estimate(verse);
-        return verse.label() + ": " + Wording.who(verse, work.plan().heading().people(), estimate) + "; "
-                + sound(estimate);
+        return verse.label() + ": " + Wording.who(verse, work.plan().heading().people(), estimate) + andSound(estimate);
+    }
+
+    /** "; fff, 84 dB, leads, 9 in 10"; blank where nothing sounds and nobody sings. */
+    private static String andSound(Estimate estimate) {
+        String sound = sound(estimate);
+        return sound.isEmpty() ? "" : "; " + sound;
     }
 
     /** "fff, 84 dB, leads, 9 in 10"; where nobody sings to an organ that plays, the level alone. */
