@@ -110,7 +110,8 @@ final class GrowthRows {
                 // every copy has a trim of its own, and so is another rank
                 stop.trimDb() - copy / 10.0,
                 stop.enclosure(),
-                Optional.empty());
+                Optional.empty(),
+                stop.note());
     }
 
     private void services() throws BadFile {
