@@ -187,7 +187,8 @@ class SpokenTest {
     void the_first_hymn_of_a_service_is_said() {
         Desk blank = Desk.blank().lettered(Letters.SPOKEN);
         assertThat(blank.press("I", "<Tab>", "'Lantern'", "<Enter>").said()).contains("Lantern. Intro: organ alone.");
-        assertThat(blank.press("u").said()).contains("Undid: ").doesNotContain("..", "; .");
+        assertThat(blank.press("u", "f").said()).isEqualTo("Findings. No remarks.");
+        assertThat(blank.press("<Esc>", "U", "u").said()).contains("Undid: ").doesNotContain("..", "; .");
     }
 
     @Test

@@ -57,6 +57,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
             .key("U, Ctrl-Y", "redo", again(ArrangeCommands::redo))
             .key("Esc, q", "close", (screen, state) -> state.close());
 
+    private static final String NOTHING = "No remarks.";
     private static final int WIDTH = 76;
     private static final int NUMBER = 5;
     private static final int LABEL = 8;
@@ -243,7 +244,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
     public String spoken(State before, State now) {
         boolean isNew = shown == Shown.CURVE && !(before.top() instanceof FindingsScreen);
         String curve = isNew ? now.work().map(SpokenView::curve).orElse("") + " " : "";
-        return curve + Listing.super.spoken(before, now);
+        return curve + (list.isEmpty() ? NOTHING : Listing.super.spoken(before, now));
     }
 
     @Override
@@ -297,7 +298,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
             box.write(frame, y + 1, playing, Style.TEXT);
         }
         if (list.isEmpty()) {
-            frame.write(box.x(), box.y(), "No remarks.", Style.GOOD);
+            frame.write(box.x(), box.y(), NOTHING, Style.GOOD);
             KEYS.hints(frame, box, "Esc");
             return;
         }
