@@ -42,6 +42,12 @@ interface Disk {
      */
     Appending append(Path file, Optional<Path> like) throws IOException;
 
+    /**
+     * Takes a file that {@link #create} made, by this process or another, so that no other can: until it is given back
+     * or the process ends. Empty where another process has it, or it is gone.
+     */
+    Optional<Turn> hold(Path file) throws IOException;
+
     /** True if a living process holds a file that {@link #append} made; also if that cannot be found out. */
     boolean isHeld(Path file);
 
@@ -71,6 +77,13 @@ interface Disk {
 
     /** Takes a file away, if it is there. */
     void delete(Path file) throws IOException;
+
+    /** A file that only one process holds. */
+    interface Turn {
+
+        /** Deletes the file, unless it is another's by now; may be tried again where it fails. */
+        void giveBack() throws IOException;
+    }
 
     /** A file that is appended to. */
     interface Appending {

@@ -42,6 +42,9 @@ final class SafeFile {
     /** One save at a time, so that a temporary file of this process is always a leftover. */
     private static final Object TURN = new Object();
 
+    /** Where nobody has to wait. */
+    private static final Disk.Turn NO_TURN = () -> {};
+
     /** Apart, so that reading a plan does not wait for it. */
     private static final class Temporary {
         /** Tells this process from one of the same number on another computer that shares the folder. */
@@ -152,7 +155,11 @@ final class SafeFile {
             if (durability == Durability.FORCED) {
                 disk.force(temporary);
             }
-            Optional<Path> turn = durability == Durability.FORCED ? turn(target) : Optional.empty();
+            Optional<Disk.Turn> turn = durability == Durability.FORCED ? turn(target, like) : Optional.of(NO_TURN);
+            if (turn.isEmpty()) {
+                disk.delete(temporary);
+                return new SaveOutcome.NotSaved(file, "Another program is saving this file. Save again.");
+            }
             try {
                 if (!mayReplace.test(fingerprint(target))) {
                     disk.delete(temporary);
@@ -160,9 +167,9 @@ final class SafeFile {
                 }
                 disk.move(temporary, target);
             } finally {
-                boolean isGone = turn.map(this::isTakenAway).orElse(true);
+                boolean isGone = isGivenBack(turn.get());
                 if (!isGone) {
-                    isTakenAway(turn.get()); // a second time, or the next to save waits
+                    isGivenBack(turn.get()); // a second time, or the next to save waits
                 }
             }
         } catch (IOException trouble) {
@@ -177,37 +184,58 @@ final class SafeFile {
 
     /**
      * Waits until no other program is between looking at the file and replacing it, and keeps others waiting by a file
-     * that only one can make. What a program leaves that was stopped there is taken away after {@link #PATIENCE}.
+     * that only one can make. What a program leaves that ended there is taken over after {@link #PATIENCE}.
      *
-     * @return the file to delete afterwards; empty where it cannot be had, and the file is looked at all the same
+     * @param like the file whose mode it has, so that whoever may save may take it over
+     * @return to be given back; empty where another program does not end
      */
-    private Optional<Path> turn(Path target) throws IOException {
+    private Optional<Disk.Turn> turn(Path target, Optional<Path> like) throws IOException {
         Path turn = target.resolveSibling(prefix(target) + "turn" + ENDING);
         Optional<Instant> made = Optional.empty();
+        Optional<Disk.Turn> ours = Optional.empty();
         int since = 0;
-        for (int tried = 0; tried < 3 * PATIENCE; tried++) {
+        for (int tried = 0; tried < 3 * PATIENCE && ours.isEmpty(); tried++) {
             try {
-                disk.create(turn, Optional.empty());
-                return Optional.of(turn);
+                disk.create(turn, like.filter(disk::exists));
+                ours = made(turn);
             } catch (FileAlreadyExistsException another) {
                 Optional<Instant> now = modified(turn);
                 if (!now.equals(made)) {
                     made = now;
                     since = tried;
-                } else if (tried - since > PATIENCE && !isTakenAway(turn)) {
-                    return Optional.empty();
+                } else if (tried - since > PATIENCE) {
+                    ours = leftOver(turn);
+                    since = tried;
                 }
                 disk.pause();
             }
         }
-        return Optional.empty();
+        return ours;
     }
 
-    private boolean isTakenAway(Path turn) {
+    private Optional<Disk.Turn> made(Path turn) throws IOException {
         try {
-            disk.delete(turn);
+            return disk.hold(turn);
+        } catch (IOException trouble) {
+            deleteAfter(turn, trouble);
+            throw trouble;
+        }
+    }
+
+    /** What only another may open, and leaves, keeps nobody from saving. */
+    private Optional<Disk.Turn> leftOver(Path turn) {
+        try {
+            return disk.hold(turn);
+        } catch (IOException notForUs) {
+            return Optional.of(NO_TURN);
+        }
+    }
+
+    private static boolean isGivenBack(Disk.Turn turn) {
+        try {
+            turn.giveBack();
             return true;
-        } catch (IOException notOurs) {
+        } catch (IOException trouble) {
             return false;
         }
     }

@@ -114,6 +114,11 @@ final class SystemDisk implements Disk {
     }
 
     @Override
+    public Optional<Turn> hold(Path file) throws IOException {
+        return LockedTurn.at(file);
+    }
+
+    @Override
     public void pause() {
         LockSupport.parkNanos(1_000_000);
     }

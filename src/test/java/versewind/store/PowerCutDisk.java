@@ -219,6 +219,17 @@ final class PowerCutDisk implements Disk {
         return new End(file);
     }
 
+    @Override
+    public Optional<Turn> hold(Path file) throws IOException {
+        step();
+        return names.containsKey(file) && held.add(file)
+                ? Optional.of(() -> {
+                    delete(file);
+                    held.remove(file);
+                })
+                : Optional.empty();
+    }
+
     /** The end of a file, for as long as it is held. */
     private final class End implements Appending {
         private final Path file;

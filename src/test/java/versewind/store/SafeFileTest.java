@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -164,6 +165,23 @@ class SafeFileTest {
                 .save(plans.resolve("lent.json"), NEW, now -> true, SafeFile.Durability.FORCED);
 
         assertThat(others).allMatch(Files::exists);
+    }
+
+    @Test
+    void nobody_saves_before_another_who_is_slow_and_nobody_takes_its_turn_away() throws IOException {
+        Path turn = FOLDER.resolve(".lent.json.turn.saving");
+        PowerCutDisk disk = PowerCutDisk.working(Map.of(FILE, OLD));
+        disk.create(turn, Optional.empty());
+        Disk.Turn slow = disk.hold(turn).orElseThrow();
+
+        assertThat(save(disk, NEW))
+                .isEqualTo(new SaveOutcome.NotSaved(FILE, "Another program is saving this file. Save again."));
+        assertThat(disk.seen()).containsOnlyKeys(FILE, turn);
+        assertThat(disk.seen().get(FILE)).isEqualTo(OLD);
+
+        slow.giveBack();
+        assertThat(save(disk, NEW)).isInstanceOf(SaveOutcome.Saved.class);
+        assertThat(disk.seen()).containsOnlyKeys(FILE);
     }
 
     @Test

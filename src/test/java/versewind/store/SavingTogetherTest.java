@@ -47,14 +47,29 @@ class SavingTogetherTest {
 
     @Test
     void every_change_is_in_the_file() throws Exception {
+        begin();
+        saveTogether(SAVES);
+    }
+
+    @Test
+    void every_change_is_in_the_file_where_all_find_the_turn_of_one_that_was_stopped() throws Exception {
+        begin();
+        Files.createFile(folder.resolve("plans/.wedding.json.turn.saving"));
+        saveTogether(1);
+    }
+
+    private void begin() throws Exception {
         for (Path file : List.of(Path.of("plans/wedding.json"), Path.of("instruments/ambrelow.json"))) {
             Files.createDirectories(folder.resolve(file).getParent());
             Files.write(folder.resolve(file), Files.readAllBytes(file));
         }
         clearNote();
+    }
+
+    private void saveTogether(int saves) throws Exception {
         List<Process> savers = new ArrayList<>();
         for (String who : List.of("a", "b", "c")) {
-            savers.add(saver(who));
+            savers.add(saver(who, saves));
         }
         for (Process saver : savers) {
             assertThat(saver.waitFor()).isZero();
@@ -66,7 +81,7 @@ class SavingTogetherTest {
                 .note()
                 .split(" ");
         assertThat(marks)
-                .containsExactlyInAnyOrderElementsOf(IntStream.range(0, SAVES)
+                .containsExactlyInAnyOrderElementsOf(IntStream.range(0, saves)
                         .boxed()
                         .flatMap(i -> List.of("a" + i, "b" + i, "c" + i).stream())
                         .toList());
@@ -85,7 +100,7 @@ class SavingTogetherTest {
         assertThat(outcome).isInstanceOf(SaveOutcome.Saved.class);
     }
 
-    private Process saver(String who) throws IOException {
+    private Process saver(String who, int saves) throws IOException {
         return new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-cp",
@@ -93,7 +108,7 @@ class SavingTogetherTest {
                         Saver.class.getName(),
                         folder.toString(),
                         who,
-                        Integer.toString(SAVES))
+                        Integer.toString(saves))
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
     }
