@@ -26,9 +26,7 @@ final class PlayingNotes {
      */
     static List<String> of(Advice advice, Plan plan, VersePlace place) {
         if (!plan.verse(place).isPlayed()) {
-            return plan.verse(place).isSung()
-                    ? List.of(advice.touch(plan, place).sentence())
-                    : List.of();
+            return List.of(advice.touch(plan, place).sentence());
         }
         String touch = words(advice.touch(plan, place));
         Optional<String> before = Stream.iterate(place.verse() - 1, i -> i >= 0, i -> i - 1)

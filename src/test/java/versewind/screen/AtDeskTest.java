@@ -183,6 +183,29 @@ class AtDeskTest {
         assertThat(screen(desk)).containsPattern("Now        push in [A-Z]");
     }
 
+    /** The harvest with its second and third verse unaccompanied, in which the plan holds other stops. */
+    private static Desk unaccompaniedTwice() {
+        return harvest().press("n", "n", "8", "n", "8", "n", "n", "p", "p");
+    }
+
+    @Test
+    void where_nobody_plays_that_is_drawn_which_was_before_and_the_next_verse_is_set_once() {
+        Desk desk = unaccompaniedTwice();
+        assertThat(screen(desk)).contains("Next, Inter, no changes.");
+        desk.press("/", "'great: trumpet'", "<Enter>", " ", "n", "/", "'great: bourdon'", "<Enter>", " ", "p", "K");
+        String there = screen(desk);
+        assertThat(there)
+                .contains("Now        Nobody plays: set the next verse now.")
+                .contains("Next       Inter")
+                .contains("draw Great Bourdon 16");
+        String drawn = there.substring(there.indexOf("Drawn"), there.indexOf("Next"));
+        assertThat(drawn).contains("Mixture III").doesNotContain("Great: Bourdon", "Trumpet", "not heard here");
+        String before = screen(desk.press("<Backspace>"));
+        assertThat(before).contains("Now        Nobody plays.\n").contains("Next       V3 unaccompanied");
+        assertThat(before.substring(before.indexOf("Drawn"), before.indexOf("Next")))
+                .isEqualTo(drawn);
+    }
+
     @Test
     void the_ladder_ends() {
         Desk desk = harvest().press("n", "n", "K").climb();

@@ -45,6 +45,7 @@ class SpecialVersesOnTheSheetTest {
         VerseSheet next = sheet.hymns().get(0).verses().get(2);
 
         assertThat(silent.playing()).isEqualTo("unaccompanied");
+        assertThat(silent.played()).containsExactly("Nobody plays: give the note first.");
         assertThat(silent.drawn()).isEmpty();
         assertThat(silent.changes()).isEmpty();
         assertThat(next.before()).hasValue("V1");

@@ -123,7 +123,7 @@ final class DeskWords {
     Flow now() {
         Flow flow = new Flow();
         if (!verse(here).isPlayed()) {
-            return flow.add("Nobody plays.", Style.STRONG);
+            return flow.add("Nobody plays" + (isSetMeanwhile() ? ": set the next verse now." : "."), Style.STRONG);
         }
         Optional<VersePlace> before = before(here);
         if (before.isEmpty()) {
@@ -162,8 +162,25 @@ final class DeskWords {
         return "piston " + verse(place).piston();
     }
 
+    /** What is drawn at a verse: where nobody plays, what was drawn before, or is for the first that is played. */
     private Registration drawn(VersePlace place) {
-        return verse(place).registration();
+        if (verse(place).isPlayed()) {
+            return verse(place).registration();
+        }
+        return before(place)
+                .or(() -> plan.places().stream()
+                        .filter(other -> verse(other).isPlayed())
+                        .findFirst())
+                .map(this::drawn)
+                .orElse(Registration.silent(organ));
+    }
+
+    /** Whether nobody plays here and something is moved for the next verse. */
+    private boolean isSetMeanwhile() {
+        return plan.further(here, 1)
+                .filter(next -> verse(next).isPlayed() && before(next).isPresent())
+                .filter(next -> !drawn(next).equals(drawn(here)))
+                .isPresent();
     }
 
     /** The piston of a verse that would set something else, as the plan has it. */
@@ -259,7 +276,9 @@ final class DeskWords {
 
     /** All that is drawn. */
     DrawnWords drawn() {
-        IndexSet sounding = work.sound().sounding(drawn(here), verse(here).hands());
+        IndexSet sounding = verse(here).isPlayed()
+                ? work.sound().sounding(drawn(here), verse(here).hands())
+                : drawn(here).stops();
         return new DrawnWords(marks, organ, DivisionLine.of(organ, drawn(here), sounding));
     }
 

@@ -3,12 +3,14 @@ package versewind.screen.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import versewind.organ.Count;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Pressed;
 import versewind.organ.Registration;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 import versewind.rules.StopChanges;
 import versewind.rules.StopChangesByDivision;
 import versewind.screen.state.PlanEdit;
@@ -21,14 +23,20 @@ import versewind.sheet.Wording;
 
 /** What has to be moved since the verse before, in a line or two. */
 final class MovesLine {
+    private static final String NOTHING_MOVED = "Nothing to change: nobody plays.";
+
     private MovesLine() {}
 
-    /** Since the verse before. */
+    /** Since the verse before; where nobody plays, nothing: what is moved then is that of the next verse. */
     static List<String> of(State state, PlanEdit work, int columns, int rows) {
         if (work.verse().isEmpty()) {
             return List.of();
         }
-        Optional<Verse> before = work.before();
+        if (!work.verse().get().isPlayed()) {
+            List<String> next = ofNext(state, work, columns, rows);
+            return next.isEmpty() ? List.of(NOTHING_MOVED) : next;
+        }
+        Optional<VersePlace> before = work.plan().before(work.place()).stream().findFirst();
         if (before.isEmpty()) {
             StopChanges set = StopChanges.between(
                     Registration.silent(work.instrument()), work.verse().get().registration());
@@ -40,19 +48,37 @@ final class MovesLine {
         return of(
                 state,
                 work,
-                "From " + before.get().label(),
-                before.get(),
+                "From " + placed(work, before.get()),
+                work.plan().verse(before.get()),
                 work.verse().get(),
                 columns,
                 rows);
     }
 
-    /** In the next verse; none after the last. */
+    /** "V2"; of an earlier hymn "208 V2". */
+    private static String placed(PlanEdit work, VersePlace place) {
+        String label = work.plan().verse(place).label();
+        return place.hymn() == work.place().hymn()
+                ? label
+                : (work.plan().hymn(place).number() + " " + label).strip();
+    }
+
+    /** In the next verse, since what is drawn by then; none after the last. */
     static List<String> ofNext(State state, PlanEdit work, int columns, int rows) {
-        Optional<Verse> next = work.plan().further(work.place(), 1).map(work.plan()::verse);
-        return work.verse().isEmpty() || next.isEmpty()
-                ? List.of()
-                : of(state, work, "Next, " + next.get().label(), work.verse().get(), next.get(), columns, rows);
+        Optional<VersePlace> next = work.plan().further(work.place(), 1);
+        if (work.verse().isEmpty() || next.isEmpty()) {
+            return List.of();
+        }
+        String start = "Next, " + placed(work, next.get());
+        Verse verse = work.plan().verse(next.get());
+        if (!verse.isPlayed()) {
+            return List.of(Text.fit(start + ": nobody plays.", columns, Mark.CUT.in(state.marks())));
+        }
+        Optional<VersePlace> before = work.verse().get().isPlayed()
+                ? Optional.of(work.place())
+                : work.plan().before(next.get()).stream().findFirst();
+        return before.map(from -> of(state, work, start, work.plan().verse(from), verse, columns, rows))
+                .orElse(List.of());
     }
 
     /** As much as fits into so many rows of so many columns: names of knobs if there is room, else their numbers. */
@@ -61,9 +87,8 @@ final class MovesLine {
         StopChanges moves = StopChanges.between(before.registration(), verse.registration());
         String step = step(state, work, before, verse);
         String count = count(work.instrument(), verse.piston(), moves);
-        String hands = before.hands().equals(verse.hands()) || !verse.isPlayed()
-                ? ""
-                : "  Then " + Wording.hands(work.instrument(), verse.hands());
+        String hands =
+                before.hands().equals(verse.hands()) ? "" : "  Then " + Wording.hands(work.instrument(), verse.hands());
         for (Detail detail : Detail.values()) {
             String groups = moves.count() == 0
                     ? ""
@@ -141,6 +166,7 @@ final class MovesLine {
     /** How much is said, from most to least. */
     private enum Detail {
         NAMES,
+        SHORT_PLACES,
         SHORT_NAMES,
         NUMBERS;
 
@@ -153,13 +179,19 @@ final class MovesLine {
                 return "";
             }
             return switch (this) {
-                case NAMES, SHORT_NAMES -> " " + mark + " " + String.join(", ", names);
+                case NAMES, SHORT_PLACES -> " " + mark + " " + String.join(", ", names);
+                case SHORT_NAMES ->
+                    " " + mark + " "
+                            + names.stream()
+                                    .map(name -> Abbreviation.of(name, SHORT_KNOB, ""))
+                                    .collect(Collectors.joining(", "));
                 case NUMBERS -> " " + mark + (mark.length() > 1 ? " " : "") + names.size();
             };
         }
     }
 
     private static final int SHORT_NAME = 5;
+    private static final int SHORT_KNOB = 12;
 
     /** What is drawn and not heard in the verse is said apart, and last. */
     private static List<String> groups(State state, PlanEdit work, Verse verse, StopChanges moves, Detail detail) {

@@ -32,7 +32,7 @@ final class StatusView {
     private static final int WIDE = 100;
 
     /** Rows that the moves may take where the notes leave some blank; on a high screen there are more. */
-    private static final int MOST_MOVE_ROWS = 4;
+    private static final int MOST_MOVE_ROWS = 6;
 
     /** The same where they are heard, and must not be shortened. */
     private static final int MOST_SPOKEN_ROWS = 8;

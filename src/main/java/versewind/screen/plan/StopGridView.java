@@ -45,6 +45,7 @@ final class StopGridView {
     /** The stops that are drawn and sound. */
     static IndexSet sounding(PlanEdit work) {
         return work.verse()
+                .filter(Verse::isPlayed)
                 .map(verse -> work.sound().sounding(verse.registration(), verse.hands()))
                 .orElse(IndexSet.EMPTY);
     }

@@ -46,6 +46,17 @@ class MovesLineTest {
     }
 
     @Test
+    void where_nobody_plays_nothing_is_changed_but_for_the_next_verse() {
+        assertThat(line(atVerse().press("<Home>", " ", "8"))).isEqualTo("Nothing to change: nobody plays.");
+        assertThat(line(Desk.with("harvest-festival", 80, 24).press("n", "n", "n", "8", "p")))
+                .startsWith("From V1");
+        assertThat(line(Desk.with("harvest-festival", 80, 24).press("n", "n", "8")))
+                .startsWith("Next, V3");
+        assertThat(line(Desk.with("harvest-festival", 80, 24).press("n", "n", "n", "8", "p", "8")))
+                .isEqualTo("Next, V3: nobody plays.");
+    }
+
+    @Test
     void one_stop_is_one_movement() {
         assertThat(line(atVerse().press("<Home>", " "))).isEqualTo("From Intro, 1 change:  Great + Bourdon 16");
     }
@@ -75,13 +86,13 @@ class MovesLineTest {
 
     @Test
     void the_first_verse_of_a_hymn_follows_the_last_of_the_hymn_before() {
-        assertThat(line(Desk.with("harvest-festival", 80, 24).press("]"))).startsWith("From Last ");
+        assertThat(line(Desk.with("harvest-festival", 80, 24).press("]"))).startsWith("From 208 Last ");
     }
 
     @Test
     void a_hymn_without_verses_is_passed_over() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("]", "x", "x", "x", "x", "x", "]");
-        assertThat(line(desk)).startsWith("From Last ");
+        assertThat(line(desk)).startsWith("From 208 Last ");
     }
 
     @Test
