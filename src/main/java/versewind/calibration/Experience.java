@@ -4,11 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 import versewind.organ.IndexSet;
-import versewind.plan.HeardAs;
 import versewind.plan.Plan;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
@@ -64,29 +61,11 @@ public record Experience(List<HeardRegistration> usual, List<HeardRegistration> 
         return nearest(usual.stream(), verse, people);
     }
 
-    private static Optional<HeardRegistration> nearest(Stream<HeardRegistration> some, Verse verse, int people) {
+    static Optional<HeardRegistration> nearest(Stream<HeardRegistration> some, Verse verse, int people) {
         return some.filter(each -> verse.isSung() && each.mode() == verse.mode())
                 .min(Comparator.comparingDouble(each -> Math.abs(10 * Math.log10((double) people / each.people())
                         + STRENGTH_DB
                                 * (verse.singing().ordinal() - each.singing().ordinal()))));
-    }
-
-    /**
-     * The share of the organ, 0 to 1, that the organist calls right where people sing as in a verse: that of the
-     * {@link #nearest} of the usual registrations that are right; empty where there is none.
-     *
-     * @param sound the organ as it is known
-     * @param people present
-     */
-    public OptionalDouble rightShare(OrganSound sound, Verse verse, int people) {
-        return nearest(
-                        usual.stream().filter(each -> each.heard() == HeardAs.RIGHT),
-                        verse,
-                        verse.people().orElse(people))
-                .map(each -> sound.estimate(each.verse(), each.people(), OptionalInt.empty())
-                        .balance()
-                        .share())
-                .orElse(OptionalDouble.empty());
     }
 
     /** What is usually drawn where people sing no more strongly than is usual. */

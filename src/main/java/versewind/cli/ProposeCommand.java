@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import versewind.calibration.RightShare;
 import versewind.organ.Count;
 import versewind.organ.NotationException;
 import versewind.plan.Plan;
@@ -73,7 +74,7 @@ final class ProposeCommand {
         OrganSound sound = open.organ().sound();
         RegistrationProposer proposer = RegistrationProposer.of(
                 sound,
-                (verse, people) -> open.organ().experience().rightShare(sound, verse, people),
+                new RightShare(open.organ().experience(), sound)::of,
                 open.organ().experience().usualStops());
         return place.isPresent()
                 ? forVerse(proposer.forVerse(plan, place.get(), () -> !progress.isInterrupted())

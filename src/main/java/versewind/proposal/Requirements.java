@@ -280,10 +280,11 @@ final class Requirements {
         if (isCrowned(plan, place)) {
             own = own.lifted(strongest - own.centre());
         }
-        double beyond = Math.max(0, strongest - most);
+        double reach = Math.min(most, Target.nearlyTooStrong());
+        double beyond = Math.max(0, strongest - reach);
         return verse(plan, place).isSung()
-                ? own.within(beyond, most)
-                : own.lowered(beyond).below(most);
+                ? own.within(beyond, reach)
+                : own.lowered(beyond).below(reach);
     }
 
     private boolean isAlike(Plan plan, VersePlace one, VersePlace other) {

@@ -16,6 +16,9 @@ import versewind.rules.BuildingStep;
  */
 record Sound(int keyboard, BuildingStep step, String colour, Voice voice, String words, String place, int rung) {
 
+    /** The colour of a step to which the 8 and 4 ft of another manual are coupled. */
+    static final String TWO_MANUALS = "two manuals";
+
     /** True if two are one to the ear. */
     boolean isLike(Sound other) {
         boolean isOneStep = step == other.step || voice != Voice.NONE;
@@ -24,6 +27,14 @@ record Sound(int keyboard, BuildingStep step, String colour, Voice voice, String
 
     /** True if it stands lower in the order than another on the same keyboard. */
     boolean isBelow(Sound other) {
-        return keyboard == other.keyboard && colour.isEmpty() && other.colour.isEmpty() && rung < other.rung;
+        return keyboard == other.keyboard && isOfOrder() && other.isOfOrder() && height() < other.height();
+    }
+
+    private boolean isOfOrder() {
+        return colour.isEmpty() || colour.equals(TWO_MANUALS);
+    }
+
+    private int height() {
+        return 2 * rung + (colour.isEmpty() ? 0 : 1);
     }
 }

@@ -77,7 +77,7 @@ record Target(Mode mode, double low, double high) {
     /** The same, so that a plain verse has the share that is usual, as long as each leads and is not too strong. */
     Target asUsual(double share) {
         double least = Verdict.right(mode).from(mode) + LEAD_WIDTH / 2;
-        double most = Verdict.TOO_STRONG.from(mode) - LEAD_WIDTH;
+        double most = nearlyTooStrong();
         double plain = Target.of(mode, Mood.PLAIN).centre();
         double moved = centre() + Math.max(least, Math.min(most, share)) - plain;
         return lifted(Math.max(moved, Math.min(centre(), least)) - centre());
@@ -114,6 +114,11 @@ record Target(Mode mode, double low, double high) {
     /** True if it lies higher than another by something that is heard. */
     boolean isHigherThan(Target other) {
         return centre() - other.centre() > (high - low) / 5;
+    }
+
+    /** The share above which the people are soon led too strongly, whatever is wanted. */
+    static double nearlyTooStrong() {
+        return Verdict.TOO_STRONG.from(Mode.CONGREGATION) - LEAD_WIDTH;
     }
 
     double centre() {

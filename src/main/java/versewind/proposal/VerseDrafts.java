@@ -75,18 +75,20 @@ final class VerseDrafts {
         }
     }
 
-    /** For a gentle verse the 8 and 4 ft of two manuals together, before any 2 ft. */
+    /** For a verse that is gentle or plain the 8 and 4 ft of two manuals together, before any 2 ft. */
     private void addBothEightFours(HandsAndFeet hands, BuildingLine line) {
         Optional<BuildingLine.Addition> second = line.additions().stream()
                 .filter(each -> each.step() == BuildingStep.SECOND_CHORUS)
                 .findFirst();
-        if (second.isEmpty() || requirement.mood() != Mood.GENTLE) {
+        if (second.isEmpty() || requirement.mood().compareTo(Mood.PLAIN) > 0) {
             return;
         }
-        for (BuildingLine.Rung rung : line.rungs()) {
-            if (rung.step() == BuildingStep.PRINCIPAL_8 || rung.step() == BuildingStep.PRINCIPALS_8_4) {
+        boolean isGentle = requirement.mood() == Mood.GENTLE;
+        for (int index = 0; index < line.rungs().size(); index++) {
+            BuildingLine.Rung rung = line.rungs().get(index);
+            if (rung.step() == BuildingStep.PRINCIPALS_8_4 || (isGentle && rung.step() == BuildingStep.PRINCIPAL_8)) {
                 String words = rung.words() + " and " + second.get().words();
-                Sound sound = new Sound(hands.right(), rung.step(), "two manuals", Voice.NONE, words, "", 0);
+                Sound sound = new Sound(hands.right(), rung.step(), Sound.TWO_MANUALS, Voice.NONE, words, "", index);
                 add(
                         hands,
                         rung.stops().plus(second.get().draws()),

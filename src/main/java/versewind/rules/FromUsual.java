@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.DoubleFunction;
 import versewind.organ.IndexSet;
+import versewind.organ.Registration;
 import versewind.plan.Verse;
 import versewind.sound.OrganSound;
 
@@ -12,10 +13,14 @@ import versewind.sound.OrganSound;
  *
  * @param isSame true if it is the usual registration itself
  * @param db level of the organ in the nave above that of the usual registration, in dB
- * @param steps how many steps of the {@link BuildingLine} it is above it, if it is on the line of the same keyboard and
- *     the level goes their way, by {@link DynamicSteps#LEAST_STEP_DB} for each at least
+ * @param steps how many steps of the {@link BuildingLine} it is above it, {@value #MOST_STEPS} at most, if both are on
+ *     the line of the same keyboard and the level goes their way, by {@link DynamicSteps#LEAST_STEP_DB} for each at
+ *     least
  */
 public record FromUsual(boolean isSame, double db, OptionalInt steps) {
+
+    /** Farther off nobody counts steps, and the level says more. */
+    private static final int MOST_STEPS = 2;
 
     /**
      * Measures a verse.
@@ -39,16 +44,23 @@ public record FromUsual(boolean isSame, double db, OptionalInt steps) {
             return OptionalInt.empty();
         }
         BuildingLine line = new BuildingLine(OrganFacts.of(sound), usual.hands(), IndexSet.EMPTY);
-        Optional<BuildingLine.Rung> from = line.reached(usual.registration());
-        Optional<BuildingLine.Rung> to = line.reached(verse.registration());
+        Optional<BuildingLine.Rung> from = reached(line, usual.registration());
+        Optional<BuildingLine.Rung> to = reached(line, verse.registration());
         if (from.isEmpty() || to.isEmpty()) {
             return OptionalInt.empty();
         }
         int steps = to.get().number() - from.get().number();
-        boolean areHeard = steps * level.db() > 0
+        boolean areHeard = Math.abs(steps) <= MOST_STEPS
+                && steps * level.db() > 0
                 && Math.abs(level.db()) >= Math.abs(steps) * DynamicSteps.LEAST_STEP_DB
                 && Math.round(level.db()) != 0;
         return areHeard ? OptionalInt.of(steps) : OptionalInt.empty();
+    }
+
+    /** The rung that a registration has reached, if nothing of a later step is drawn over it. */
+    private static Optional<BuildingLine.Rung> reached(BuildingLine line, Registration drawn) {
+        return line.reached(drawn).filter(rung -> line.begun(drawn).stream()
+                .allMatch(addition -> addition.step().compareTo(rung.step()) <= 0));
     }
 
     /**

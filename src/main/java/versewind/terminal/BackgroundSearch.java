@@ -7,6 +7,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import versewind.calibration.RightShare;
 import versewind.plan.Plan;
 import versewind.plan.VersePlace;
 import versewind.proposal.RegistrationProposer;
@@ -60,7 +61,7 @@ final class BackgroundSearch implements AutoCloseable {
                 OrganSound own = organ.sound();
                 tell.accept(search.apply(RegistrationProposer.of(
                         own,
-                        (verse, people) -> organ.experience().rightShare(own, verse, people),
+                        new RightShare(organ.experience(), own)::of,
                         organ.experience().usualStops())));
             } catch (RuntimeException mistake) {
                 tell.accept(nothing);

@@ -391,6 +391,17 @@ class FeedbackUpdateTest {
                 .containsExactlyInAnyOrder(soft, strong));
     }
 
+    /** What suits a choir says nothing against what suits the people: each has a taste of its own. */
+    @Test
+    void a_choir_led_too_softly_contradicts_nothing_that_was_too_strong_for_the_people() {
+        List<HeardRegistration> people = Stream.of("a", "b", "c", "d")
+                .map(name -> heard(name, led, HeardAs.TOO_STRONG))
+                .toList();
+        List<HeardRegistration> all = Stream.concat(people.stream(), Stream.of(heard("e", choir, HeardAs.TOO_SOFT)))
+                .toList();
+        assertThat(new FeedbackUpdate(sound, all).contradictions()).isEmpty();
+    }
+
     /** An answer that a neighbour in strength may well have. */
     @Test
     void right_once_and_too_strong_once_is_no_contradiction() {
