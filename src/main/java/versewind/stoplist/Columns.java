@@ -39,7 +39,10 @@ final class Columns {
             columns.clear();
             List<Integer> places = places(index);
             for (int i = 0; i < groups.size(); i++) {
-                columns.add(new Column(places.get(i), reading.text(groups.get(i).text(), row.number(), current)));
+                Section section = reading.text(groups.get(i).text(), row.number(), current);
+                if (!isTitle(groups.get(i)) || row.table()) {
+                    columns.add(new Column(places.get(i), section));
+                }
             }
             return;
         }
@@ -57,6 +60,12 @@ final class Columns {
         for (int i = 0; i < groups.size(); i++) {
             group(index, i);
         }
+    }
+
+    /** "feet" beside the heading of a division: the figures below it are those of its stops. */
+    private boolean isTitle(Grid.Group group) {
+        return !reading.isHeading(group.text())
+                && reading.readings().part(group.text()).isPresent();
     }
 
     /** True if the row after this one goes on in a single column. */

@@ -122,7 +122,11 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                     && label.kinds().isEmpty()
                     && !label.joins();
             String said = isLabel || isHead ? text.substring(colon + 1) : text;
-            CouplerSegments.of(LEADING_QUOTES.matcher(said).replaceFirst(""), language)
+            String plain = LEADING_QUOTES.matcher(said).replaceFirst("");
+            // "Tirasses : Pos. - G.O. - R\u00e9c."
+            boolean isList = tirasses && !plain.contains("/") && areOnlyManuals(CouplerWords.of(plain, language));
+            String parted = isList ? plain.replace(" - ", ", ") : plain;
+            CouplerSegments.of(colon < 0 ? CouplerSegments.joined(parted, language) : parted, language)
                     .forEach(this::segment);
         }
 

@@ -21,6 +21,22 @@ final class CouplerSegments {
                 .toList();
     }
 
+    /** "Swell to Great, Sub-octave", and no other coupler on the line, without the comma; any other line as it is. */
+    static String joined(String text, String language) {
+        int comma = text.indexOf(", ");
+        if (comma < 0 || comma < text.lastIndexOf(',')) {
+            return text;
+        }
+        String pair = Spelling.unnumbered(text.substring(0, comma));
+        String pitch = text.substring(comma);
+        CouplerWords words = CouplerWords.of(pair, language);
+        boolean joins =
+                words.joins() && words.divisions().size() == 2 && words.kinds().isEmpty();
+        boolean isPitch = CouplerWords.of(pitch, language).isOnlyPitches()
+                && pitch.chars().noneMatch(Character::isDigit);
+        return joins && (isPitch || Spelling.words(pitch).equals(List.of("unison"))) ? pair + pitch.substring(1) : text;
+    }
+
     /** "IV. Swell Octave V. Swell Sub-Octave": a numeral before each, one after the other. */
     private static List<String> numbered(String text) {
         if (text.isEmpty() || Token.number(text.substring(0, 1)) == 0) {

@@ -259,7 +259,8 @@ record CouplerWords(
             boolean after = at >= 2 && isSign(at - 1, tokens.size() == 3 ? "/+-" : "/") && !divisions.isEmpty();
             boolean ahead = isSign(at + 1, "/+-")
                     && at + 2 < tokens.size()
-                    && (isManual(at + 2) || Set.of("p", "ped", "pd").contains(words.get(at + 2)));
+                    && (isManual(at + 2) || Set.of("p", "ped", "pd").contains(words.get(at + 2)))
+                    && !(at > 0 && tokens.get(at).equals("4") && Token.number(tokens.get(at - 1)) > 0);
             return (after && !tokens.get(at).equals("4")) || ahead;
         }
 

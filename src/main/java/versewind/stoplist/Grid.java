@@ -16,6 +16,9 @@ final class Grid {
 
     private static final Pattern RUN = Pattern.compile("\\s{2,}|(?<=[\\d'.)IVX]) (?=\\d{1,2}\\. \\p{Lu})");
     private static final Pattern BAR = Pattern.compile("\\t|\\|{1,2}");
+    /** "22 Open Diapason": a pitch left of it is not its own. */
+    private static final TokenForm KNOB = TokenForm.of("open #3 close word", "#3 _word");
+
     private static final int MOST_DIGITS = 4;
     private static final int MOST_HEADING_TOKENS = 16;
 
@@ -255,7 +258,10 @@ final class Grid {
             boolean beforeWords = i + 1 < cells.size()
                     && cells.get(i + 1).kind() == Kind.WORDS
                     && starts(cells.get(i + 1).text(), readings);
-            boolean toNext = cell.kind() == Kind.PITCH && (groups.isEmpty() || (first && (!last || beforeWords)));
+            boolean beforeKnob =
+                    i + 1 < cells.size() && KNOB.at(new Line(cells.get(i + 1).text()), 0) > 0;
+            boolean toNext =
+                    cell.kind() == Kind.PITCH && (groups.isEmpty() || (first && !beforeKnob && (!last || beforeWords)));
             if (toNext) {
                 pending.add(cell);
             } else if (groups.isEmpty() || (cell.kind() == Kind.WORDS && starts(cell.text(), readings))) {

@@ -88,9 +88,9 @@ record ListStyle(
         List<Integer> numbers = new ArrayList<>();
         for (String text : lines) {
             Line line = new Line(text);
-            if (LEADING.at(line, 0) > 0) {
-                numbers.add(Integer.parseInt(line.at(0).text()));
-            }
+            IntStream.range(0, line.size())
+                    .filter(i -> (i == 0 || line.gap(i) > 1) && LEADING.at(line, i) > 0)
+                    .forEach(i -> numbers.add(Integer.parseInt(line.at(i).text())));
         }
         int rising = 0;
         for (int i = 1; i < numbers.size(); i++) {

@@ -10,6 +10,9 @@ import versewind.stoplist.Unread.Weight;
 final class PlayingAids {
 
     private static final TokenForm PEDAL_PITCH = TokenForm.of("=al =pedale|=pedaliera|=pedal");
+    /** "30 SV 4'" among stops: a division coupled to itself. */
+    private static final TokenForm OWN = TokenForm.of("#3? word _#2 ~quote|<feet>");
+
     static final String USUAL =
             "not said which: taken to join the manuals and to couple each to the pedal; please check";
 
@@ -125,9 +128,11 @@ final class PlayingAids {
 
     /** Among stops a part of a line may still be a coupler: "Trumpet 8, Swell to Great". */
     void amongStops(String segment, StopClassifier.None none, int line, Section section) {
-        CouplerLine read = section.isBeforeDivisions()
-                ? CouplerLine.NONE
-                : CouplerLine.read(segment, CouplerLine.Where.ELSEWHERE, Set.of(), language);
+        Line words = new Line(segment);
+        boolean own = OWN.is(words) && words.letters().length() > 1;
+        CouplerLine.Where where = own ? CouplerLine.Where.AMONG_COUPLERS : CouplerLine.Where.ELSEWHERE;
+        CouplerLine read =
+                section.isBeforeDivisions() ? CouplerLine.NONE : CouplerLine.read(segment, where, Set.of(), language);
         if (!read.couplers().isEmpty()) {
             take(read, line, section);
         } else if (Tremulants.isOne(segment)) {

@@ -328,4 +328,18 @@ class CouplerStylesTest {
                         SWEDISH, "Koppel", "Svällare till Huvudverk", "Huvudverk till Pedal", "Svällverk till Pedal"))
                 .containsExactly("Svällverk>Huvudverk", "Huvudverk>Pedal", "Svällverk>Pedal");
     }
+
+    @Test
+    void couplers_in_the_short_forms_of_players() {
+        assertThat(couplers(ENGLISH, "Couplers:", "Sw 8ve to Gt", "Ch 8va", "Sw Sub 8ve", "Sw UO"))
+                .containsExactlyInAnyOrder("Swell>Great 4", "Choir>Choir 4", "Swell>Swell 16", "Swell>Swell off");
+        assertThat(couplers(ENGLISH, "COUPLERS", "9. Swell to Great, Unison.", "10. Swell to Choir, Super-octave."))
+                .containsExactly("Swell>Great", "Swell>Choir 4");
+        assertThat(couplers(FRENCH, "", "Tirasses : G.O. - Pos."))
+                .containsExactly("Grand-Orgue>Pédale", "Positif>Pédale");
+        assertThat(couplers(GERMAN, "Koppeln:", "III 4/I", "III 4/P", "II/I"))
+                .containsExactly("Schwellwerk>Hauptwerk 4", "Schwellwerk>Pedal 4", "Oberwerk>Hauptwerk");
+        assertThat(couplers("HV: 1 Principal 8  2 Oktav 4\nSV: 3 Gedakt 8  4 Obo 8  5 SV 4'\nPed: 6 Subbas 16", ""))
+                .containsExactly("SV>SV 4");
+    }
 }

@@ -634,4 +634,35 @@ class StopListTest {
         assertThat(list.divisions()).extracting(ReadDivision::name).containsExactly("Manual II", "Manual I");
         assertThat(list.divisions()).extracting(each -> each.stops().size()).containsExactly(2, 2);
     }
+
+    private static List<String> told(String text) {
+        return StopList.read(text).divisions().stream()
+                .map(division -> division.name() + ": "
+                        + division.stops().stream()
+                                .map(stop -> (stop.name() + " " + stop.feet()).strip())
+                                .collect(Collectors.joining(", ")))
+                .toList();
+    }
+
+    @Test
+    void numbered_knobs_stand_in_two_columns_with_their_pitches_behind_them() {
+        String list = """
+            SWELL               feet    GREAT               feet
+            1  Salicional       8       5 Clarabella        8
+            2  Gemshorn         4       6 Harmonic Flute    4
+               (3) Swell Octave         7 Twelfth           2 2/3
+            4  Cornopean        8          (8) Sw to Gt
+            """;
+        assertThat(told(list))
+                .containsExactly(
+                        "Swell: Salicional 8, Gemshorn 4, Cornopean 8",
+                        "Great: Clarabella 8, Harmonic Flute 4, Twelfth 2 2/3");
+        assertThat(StopList.read(list).couplers()).hasSize(2);
+    }
+
+    @Test
+    void knobs_that_are_numbered_from_row_to_row_are_no_pitches() {
+        assertThat(told("HV: 1 Principal 8  2 Oktav 4\n3 Mixtur 4 kor\nPed: 4 Subbas 16  5 Fagot 16  6 Trompet 8"))
+                .containsExactly("HV: Principal 8, Oktav 4, Mixtur", "Pedal: Subbas 16, Fagot 16, Trompet 8");
+    }
 }
