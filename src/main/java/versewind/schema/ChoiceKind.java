@@ -49,6 +49,11 @@ final class ChoiceKind<E> extends Kind<E> {
     }
 
     @Override
+    String hint() {
+        return ": " + limits();
+    }
+
+    @Override
     public List<String> words() {
         return words;
     }

@@ -19,7 +19,7 @@ public final class HeardFields {
 
     public static final HeardFields USUAL = new HeardFields(
             "What is usually drawn for so many people, and how the organ is felt to be then.",
-            "what you call it, as ordinary, gentle or full church",
+            "what you call it: ordinary, gentle, full church",
             "felt",
             HeardAs::felt);
 
@@ -45,6 +45,7 @@ public final class HeardFields {
         voices = table.ifAny("voices", VerseFields.PEOPLE_COUNT, "singers of a small choir")
                 .laid(Layout.BESIDE);
         singing = table.add("singing", VerseFields.SINGING.kind(), "how strongly they sing")
+                .label("Strength")
                 .laid(Layout.BESIDE);
         heard = table.add(judgement, new ChoiceKind<>(List.of(HeardAs.values()), word), "how the organ is then")
                 .label("Balance")

@@ -331,7 +331,7 @@ class FormsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 12", "5, 17", "40, 52", "200, 77"})
+    @CsvSource({"0, 12", "5, 17", "40, 52", "200, 17"})
     void the_caret_is_seen_in_a_text_of_any_length(int length, int column) {
         Desk typing = Desk.with("harvest-festival", 80, 24).press("e", "^U");
         typing.answer(new Event.Paste("x".repeat(length)));
@@ -349,6 +349,15 @@ class FormsTest {
         Desk typing = Desk.with("harvest-festival", 80, 24)
                 .press("e", "^U", "'begins here " + "x".repeat(200) + "'", "<Tab>");
         assertThat(typing.screen()).contains("Label     begins here xxx");
+    }
+
+    @Test
+    void a_long_text_is_shown_in_several_rows_and_typed_into_in_the_last_of_them() {
+        String all = "Great: Open Diapason 8, Principal 4, Twelfth 2 2/3, Fifteenth 2, Mixture III; Swell: Oboe 8";
+        Desk typing = Desk.with("harvest-festival", 80, 24).press("e", "^U", "'" + all + "'");
+        assertThat(unbroken(typing)).contains(all);
+        assertThat(typing.frame().row(typing.frame().caretY())).contains("Swell: Oboe 8");
+        assertThat(unbroken(typing.press("<Tab>"))).contains(all);
     }
 
     @Test

@@ -14,6 +14,7 @@ import versewind.organ.Instrument;
 import versewind.organ.Room;
 import versewind.organ.StopName;
 import versewind.schema.OrganDraft;
+import versewind.schema.RowKind;
 import versewind.screen.library.LibraryEvent;
 import versewind.screen.library.LibraryScreen;
 import versewind.screen.organ.OrganEvent;
@@ -115,11 +116,28 @@ class OrganScreenTest {
         Desk desk = bench().press("<Down>", "x", "s");
 
         assertThat(desk.effects()).allMatch(wanted -> wanted.is("keepOrganDraft"));
-        assertThat(desk.said()).startsWith("Not saved. ");
+        assertThat(desk.said()).isEqualTo("Not saved: 2 problems to fix first.");
         assertThat(on(desk).problems()).isNotEmpty();
         desk.press("u");
         assertThat(on(desk).problems()).isEmpty();
         assertThat(draft(desk).instrument()).contains(Desk.instrument("st-tethwin"));
+    }
+
+    @Test
+    void a_word_that_is_none_of_the_choices_is_refused_at_once_with_the_choices() {
+        Desk desk = bench();
+        while (on(desk).line().part() != RowKind.STOP) {
+            desk.press("<Down>");
+        }
+        var before = draft(desk);
+        desk.press("<Enter>", "<Tab>", "<Tab>");
+        assertThat(desk.screen()).contains("Family: its tonal family: principal, flute, string, celeste, mutation,");
+        desk.press("^U", "'diapason'", "<Enter>");
+        assertThat(desk.form().complaint())
+                .isEqualTo(
+                        "Family: unknown value \"diapason\". Use principal, flute, string, celeste, mutation, mixture,"
+                                + " cornet, chorus reed or solo reed.");
+        assertThat(draft(desk.press("<Esc>"))).isEqualTo(before);
     }
 
     @Test

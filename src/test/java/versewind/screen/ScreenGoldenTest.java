@@ -227,7 +227,8 @@ class ScreenGoldenTest {
                 new Case(
                         "long-field-80x24",
                         longField(),
-                        "to reach the font, then the bell, then the choir's entry in canon."),
+                        "Wait for the procession to reach the font, then the bell, then",
+                        "font, then the bell, then the choir's entry in canon."),
                 new Case(
                         "help-60x18",
                         Desk.with("harvest-festival", 60, 18).press("?", "'coupled'"),

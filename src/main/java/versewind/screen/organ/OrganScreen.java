@@ -25,6 +25,7 @@ import versewind.screen.state.KeyTable;
 import versewind.screen.state.Listing;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.Question;
+import versewind.screen.state.RowForm;
 import versewind.screen.state.Screen;
 import versewind.screen.state.State;
 import versewind.screen.toolkit.Box;
@@ -160,9 +161,8 @@ public record OrganScreen(
 
     private State save(State state) {
         if (!problems.isEmpty()) {
-            String more = problems.size() == 1 ? "" : " (and " + (problems.size() - 1) + " more)";
             return state.show(marking(problems.get(0).line()))
-                    .warns("Not saved. " + problems.get(0).sentence() + more);
+                    .warns("Not saved: " + Count.of(problems.size(), "problem") + " to fix first.");
         }
         return isUnsaved() ? state.wants(saving(List.of())) : state.says("Already saved.");
     }
@@ -273,7 +273,11 @@ public record OrganScreen(
         return state.open(FormBox.of(
                         line.part().word() + of,
                         fields,
-                        (form, closed) -> kept(closed, now, typed(form, now, row), row))
+                        (form, closed) -> kept(
+                                closed,
+                                now,
+                                typed(RowForm.withChoices(form, line.part().fields()), now, row),
+                                row))
                 .checkedBy(form -> problems(typed(form, now, row)).stream()
                         .filter(problem -> problem.line() == row)
                         .map(Problem::sentence)

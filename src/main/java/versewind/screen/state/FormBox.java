@@ -31,7 +31,10 @@ public record FormBox(String title, List<Field> fields, int at, String complaint
     private static final int NAME = 10;
     private static final int WIDTH = 76;
 
-    /** Rows under the fields: two for what is said, one for keys. */
+    /** The most rows of a field, and of what is said. */
+    private static final int MOST_ROWS = 3;
+
+    /** Rows under the fields: two at least for what is said, one for keys. */
     private static final int BELOW = 3;
 
     /** Columns of the names of fields are followed by what they hold. */
@@ -218,24 +221,40 @@ public record FormBox(String title, List<Field> fields, int at, String complaint
         return (isOpen ? "" : title + (title.endsWith("?") ? " " : ". ")) + hint();
     }
 
+    /** The rows of each field: one, and more for a long text as far as there are so many. */
+    private List<Integer> rows(int width, int most) {
+        List<Integer> rows = new ArrayList<>();
+        int left = most - fields.size();
+        for (Field field : fields) {
+            int more = Math.max(0, Math.min(Math.min(MOST_ROWS, field.line().rows(width)) - 1, left));
+            rows.add(1 + more);
+            left -= more;
+        }
+        return rows;
+    }
+
     @Override
     public void paint(Frame frame, State state) {
-        int below = BELOW + (actions.check == Check.NONE ? 0 : 1);
-        Box box = Box.open(frame, title, WIDTH, fields.size() + below);
+        int width = Math.min(WIDTH, frame.width() - 4);
+        boolean isWrong = !complaint.isEmpty();
+        List<String> lines = Text.wrapped(isWrong ? complaint : hint(), width).stream()
+                .limit(MOST_ROWS)
+                .toList();
+        int below = Math.max(BELOW, lines.size() + 1) + (actions.check == Check.NONE ? 0 : 1);
+        List<Integer> rows = rows(width - NAME, frame.height() - 4 - below);
+        Box box = Box.open(
+                frame, title, WIDTH, rows.stream().mapToInt(Integer::intValue).sum() + below);
+        int y = box.y();
         for (int i = 0; i < fields.size(); i++) {
-            int y = box.y() + i;
             Style style = i == at ? Style.STRONG : Style.TEXT;
-            frame.write(box.x(), y, fields.get(i).name(), style, box.x() + NAME);
-            fields.get(i).line().paint(frame, box.x() + NAME, y, box.width() - NAME, i == at);
+            frame.write(box.x(), y, fields.get(i).name(), style, box.x() + NAME - 1);
+            fields.get(i).line().paint(frame, box.x() + NAME, y, box.width() - NAME, rows.get(i), i == at);
+            y += rows.get(i);
         }
         int last = box.y() + box.height() - 1;
-        boolean isWrong = !complaint.isEmpty();
         if (isWrong && actions.check != Check.NONE) {
-            frame.write(box.x(), last - 3, frame.fit(hint(), box.width()), Style.FAINT);
+            frame.write(box.x(), last - below + 1, frame.fit(hint(), box.width()), Style.FAINT);
         }
-        List<String> lines = Text.wrapped(isWrong ? complaint : hint(), box.width()).stream()
-                .limit(2)
-                .toList();
         box.write(frame, last - lines.size(), lines, isWrong ? Style.BAD : Style.FAINT);
         KEYS.hints(frame, box, "Enter", "Esc", "Tab", "Ctrl-U", "F1 help");
     }

@@ -43,8 +43,26 @@ public record RowForm<T>(Table<T> table, List<Field<T, ?>> asked, T value, Organ
                     .filter(i -> asked.get(i).column().equals(wrong.place()))
                     .findFirst()
                     .orElse(0);
-            throw new FormBox.Wrong(at, asked.get(at).label() + ": " + wrong.problemAndRemedy());
+            throw wrong(at, asked.get(at), wrong);
         }
         return read.orElseThrow();
+    }
+
+    private static FormBox.Wrong wrong(int at, Field<?, ?> field, Refused why) {
+        return new FormBox.Wrong(at, field.label() + ": " + why.problemAndRemedy());
+    }
+
+    /** A form of some fields, unless one of them holds none of the words to choose from: that is refused. */
+    public static FormBox withChoices(FormBox form, List<Field<?, ?>> fields) {
+        for (int i = 0; i < fields.size(); i++) {
+            if (!fields.get(i).kind().words().isEmpty() && !form.isBlank(i)) {
+                try {
+                    fields.get(i).parse(form.text(i));
+                } catch (Refused wrong) {
+                    throw wrong(i, fields.get(i), wrong);
+                }
+            }
+        }
+        return form;
     }
 }

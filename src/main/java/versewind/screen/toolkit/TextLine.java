@@ -1,5 +1,7 @@
 package versewind.screen.toolkit;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Pattern;
 
 /**
@@ -86,6 +88,57 @@ public record TextLine(String text, int caret, boolean isMarked) {
             case UP, DOWN, PAGE_UP, PAGE_DOWN, ENTER, ESCAPE, TAB, BACK_TAB, INSERT -> this;
             case F1, F2, F3, F4, F5, F6, F7, F8, F9, F10, F11, F12 -> this;
         };
+    }
+
+    /** How many rows of so many columns show all of it, with room for the caret at its end. */
+    public int rows(int width) {
+        return starts(width).size();
+    }
+
+    /** Where each row begins, in UTF-16 units: after a blank if there is one in the right half. */
+    private List<Integer> starts(int width) {
+        List<Integer> starts = new ArrayList<>(List.of(0));
+        int columns = 0;
+        int blank = 0;
+        for (int i = 0; i < text.length(); ) {
+            int next = text.offsetByCodePoints(i, 1);
+            int start = starts.get(starts.size() - 1);
+            columns += Text.columns(text.substring(i, next));
+            if (columns >= width && i > start) {
+                int broken = blank > start + width / 2 ? blank : i;
+                starts.add(broken);
+                columns = Text.columns(text.substring(broken, next));
+            }
+            blank = text.charAt(i) == ' ' ? next : blank;
+            i = next;
+        }
+        return starts;
+    }
+
+    /** Draws the field in several rows; where they do not hold all of it, so that the caret is seen. */
+    public void paint(Frame frame, int x, int y, int width, int rows, boolean here) {
+        if (rows == 1) {
+            paint(frame, x, y, width, here);
+            return;
+        }
+        List<Integer> starts = starts(width);
+        int at = 0;
+        while (at + 1 < starts.size() && starts.get(at + 1) <= caret) {
+            at++;
+        }
+        int first = here ? Math.max(0, at + 1 - rows) : 0;
+        for (int row = 0; row < rows; row++) {
+            int line = first + row;
+            frame.write(x, y + row, " ".repeat(width), Style.FIELD);
+            if (line < starts.size()) {
+                int end = line + 1 < starts.size() ? starts.get(line + 1) : text.length();
+                String part = text.substring(starts.get(line), end);
+                frame.write(x, y + row, part, here && isMarked ? Style.STRONG : Style.FIELD, x + width);
+            }
+        }
+        if (here) {
+            frame.caret(x + Text.columns(text.substring(starts.get(at), caret)), y + at - first);
+        }
     }
 
     /**
