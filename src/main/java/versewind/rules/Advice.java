@@ -34,6 +34,9 @@ public final class Advice {
     private final Map<Finding, Finding> mended = new HashMap<>();
     private Optional<Plan> plan = Optional.empty();
 
+    /** Of the plan asked about last. */
+    private Optional<PistonUse> pistons = Optional.empty();
+
     private Advice(OrganSound sound) {
         this.sound = sound;
         faults = ChorusFaults.on(OrganFacts.of(sound));
@@ -107,7 +110,10 @@ public final class Advice {
     }
 
     private InHymn hymn(Plan plan, int hymn) {
-        return InHymn.of(plan, sound, faults, hymn);
+        PistonUse use =
+                pistons.filter(last -> last.plan().equals(plan)).orElseGet(() -> PistonUse.of(plan, sound.organ()));
+        pistons = Optional.of(use);
+        return new InHymn(sound, faults, use, hymn);
     }
 
     private Stream<Finding> findings(Plan plan, BiFunction<InHymn, Broken, Optional<Mend>> mend) {

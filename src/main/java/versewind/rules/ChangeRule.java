@@ -57,7 +57,7 @@ public enum ChangeRule implements PlanRule {
     PISTON_TWICE("piston twice", 3) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
-            return PistonChoice.heldElsewhere(hymn.plan(), hymn.organ(), hymn.place(index))
+            return PistonChoice.heldElsewhere(hymn.pistons(), hymn.place(index))
                     .map(held -> new Breach(
                             List.of(),
                             held.words() + ": it would have to be on another memory level here.",
@@ -76,11 +76,8 @@ public enum ChangeRule implements PlanRule {
 
         private static Optional<Breach> alike(InHymn hymn, int index, Piston piston) {
             Verse verse = hymn.verse(index);
-            return hymn.before(index)
-                    .filter(before -> PistonChoice.isSetTheSame(piston, before, verse, hymn.organ()))
-                    .flatMap(before -> hymn.pressed(before).pistons().stream())
-                    .filter(other -> other.division().equals(piston.division()))
-                    .findFirst()
+            return hymn.pistons()
+                    .alike(piston, hymn.place(index), verse)
                     .filter(other -> !other.equals(piston))
                     .map(other -> new Breach(
                             List.of(),

@@ -1,7 +1,9 @@
 package versewind.rules;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -9,6 +11,7 @@ import versewind.organ.Instrument;
 import versewind.organ.Pressed;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
+import versewind.plan.Occasion;
 import versewind.plan.Plan;
 import versewind.plan.Sung;
 import versewind.plan.Verse;
@@ -17,48 +20,90 @@ import versewind.plan.VersePlace;
 import versewind.sound.Estimate;
 import versewind.sound.OrganSound;
 
-/**
- * A hymn of a plan and how its verses sound: all that the rules look at.
- *
- * @param plan the plan
- * @param sound the instrument
- * @param faults the instrument's choruses
- * @param index of the hymn
- * @param estimates of its verses
- */
-record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<Estimate> estimates) {
+/** A hymn of a plan and how its verses sound: all that the rules look at. */
+final class InHymn {
 
     /** Stands for the level of silence. */
     private static final double SILENT_DBA = -100;
 
-    InHymn {
-        estimates = List.copyOf(estimates);
+    private final OrganSound sound;
+    private final ChorusFaults faults;
+    private final PistonUse pistons;
+    private final Occasion occasion;
+    private final int index;
+    private final Hymn hymn;
+    private final List<Estimate> estimates;
+
+    /** What sounds in the verses that were asked about. */
+    private final Map<Integer, PlayedRegistration> played;
+
+    private InHymn(
+            InHymn before,
+            PistonUse pistons,
+            Hymn hymn,
+            List<Estimate> estimates,
+            Map<Integer, PlayedRegistration> played) {
+        sound = before.sound;
+        faults = before.faults;
+        this.pistons = pistons;
+        occasion = before.occasion;
+        index = before.index;
+        this.hymn = hymn;
+        this.estimates = List.copyOf(estimates);
+        this.played = played;
     }
 
-    static InHymn of(Plan plan, OrganSound sound, ChorusFaults faults, int index) {
-        Hymn hymn = plan.hymns().get(index);
-        return new InHymn(
-                plan,
-                sound,
-                faults,
-                index,
-                hymn.verses().stream()
-                        .map(verse -> sound.estimate(verse, plan.heading().people(), hymn.tempo()))
-                        .toList());
+    /**
+     * A hymn.
+     *
+     * @param sound the instrument
+     * @param faults the instrument's choruses
+     * @param pistons of the plan
+     * @param index of the hymn in the plan
+     */
+    InHymn(OrganSound sound, ChorusFaults faults, PistonUse pistons, int index) {
+        this.sound = sound;
+        this.faults = faults;
+        this.pistons = pistons;
+        this.index = index;
+        occasion = pistons.plan().heading().occasion();
+        hymn = pistons.plan().hymns().get(index);
+        estimates = hymn.verses().stream().map(this::estimate).toList();
+        played = new HashMap<>();
     }
 
     /** The hymn with a verse mended. */
     InHymn with(Mend mend) {
+        int verse = mend.place().verse();
+        Plan alone = plan().withHymns(List.of(hymn)).withVerse(new VersePlace(0, verse), mend.verse());
+        Hymn mended = alone.hymns().get(0);
         List<Estimate> after = new ArrayList<>(estimates);
-        after.set(mend.place().verse(), estimate(mend.verse()));
-        return new InHymn(mend.on(plan), sound, faults, index, after);
+        after.set(verse, estimate(mend.verse()));
+        Map<Integer, PlayedRegistration> others = new HashMap<>(played);
+        others.remove(verse);
+        return new InHymn(this, pistons.with(mend.place(), mended.verses().get(verse)), mended, after, others);
     }
 
-    /** The verses of the plan before one, the first of the service first. */
-    Stream<Verse> before(int verse) {
-        return Stream.concat(
-                plan.hymns().subList(0, index).stream().flatMap(hymn -> hymn.verses().stream()),
-                verses().subList(0, verse).stream());
+    /** The plan, without what is tried in the hymn. */
+    Plan plan() {
+        return pistons.plan();
+    }
+
+    OrganSound sound() {
+        return sound;
+    }
+
+    ChorusFaults faults() {
+        return faults;
+    }
+
+    PistonUse pistons() {
+        return pistons;
+    }
+
+    /** The hymn, with what is tried in it. */
+    Hymn hymn() {
+        return hymn;
     }
 
     /** The verse of the plan before one; empty for the first of the service. */
@@ -66,7 +111,7 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
         return verse > 0
                 ? Optional.of(verse(verse - 1))
                 : IntStream.range(0, index)
-                        .mapToObj(hymn -> plan.hymns().get(index - 1 - hymn).verses())
+                        .mapToObj(back -> plan().hymns().get(index - 1 - back).verses())
                         .filter(verses -> !verses.isEmpty())
                         .map(verses -> verses.get(verses.size() - 1))
                         .findFirst();
@@ -76,12 +121,13 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
     Stream<Verse> after(int verse) {
         return Stream.concat(
                 verses().subList(verse + 1, verses().size()).stream(),
-                plan.hymns().subList(index + 1, plan.hymns().size()).stream().flatMap(hymn -> hymn.verses().stream()));
+                plan().hymns().subList(index + 1, plan().hymns().size()).stream()
+                        .flatMap(later -> later.verses().stream()));
     }
 
     /** The pistons that are pressed for a verse. */
     Pressed pressed(Verse verse) {
-        return Pressed.of(organ(), verse.piston());
+        return pistons.pressed(verse);
     }
 
     /** True for two verses whose tune the same people sing. */
@@ -96,32 +142,17 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** For whom a verse is played. */
     Company company(int verse) {
-        return Company.of(verse(verse), plan.heading().occasion());
+        return Company.of(verse(verse), occasion);
     }
 
     /** What sounds in a verse. */
     PlayedRegistration played(int verse) {
-        return played(verse(verse));
+        return played.computeIfAbsent(verse, asked -> played(verse(asked)));
     }
 
     /** What sounds in a verse of this day. */
     PlayedRegistration played(Verse other) {
-        return faults.played(
-                other.registration(),
-                other.hands(),
-                Company.of(other, plan.heading().occasion()));
-    }
-
-    /** What is wrong with the stops of a verse of this day. */
-    List<ChorusFault> faultsIn(Verse other) {
-        return faults.in(
-                other.registration(),
-                other.hands(),
-                Company.of(other, plan.heading().occasion()));
-    }
-
-    Hymn hymn() {
-        return plan.hymns().get(index);
+        return faults.played(other.registration(), other.hands(), Company.of(other, occasion));
     }
 
     Instrument organ() {
@@ -129,7 +160,7 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
     }
 
     List<Verse> verses() {
-        return hymn().verses();
+        return hymn.verses();
     }
 
     Verse verse(int verse) {
@@ -171,7 +202,7 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** How a verse would sound if it were another. */
     Estimate estimate(Verse other) {
-        return sound.estimate(other, plan.heading().people(), hymn().tempo());
+        return sound.estimate(other, plan().heading().people(), hymn.tempo());
     }
 
     /** Level of the organ in a verse, in dB(A); far below anything where it is silent. */
@@ -208,12 +239,12 @@ record InHymn(Plan plan, OrganSound sound, ChorusFaults faults, int index, List<
 
     /** Seconds of a beat. */
     double beatS() {
-        return BetweenVerses.beatS(hymn());
+        return BetweenVerses.beatS(hymn);
     }
 
     /** Whether the room rings so long that the breath wants a beat more. */
     boolean isLiveRoom() {
-        return BetweenVerses.isLiveRoom(plan.heading().people(), sound);
+        return BetweenVerses.isLiveRoom(plan().heading().people(), sound);
     }
 
     /**

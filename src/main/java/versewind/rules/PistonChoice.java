@@ -6,9 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import versewind.organ.Instrument;
-import versewind.organ.Knobs;
 import versewind.organ.Piston;
 import versewind.organ.Pressed;
 import versewind.plan.Plan;
@@ -35,18 +33,23 @@ public final class PistonChoice {
      * @param organ the instrument
      */
     public static Verse redrawn(Plan plan, VersePlace place, Verse drawn, Instrument organ) {
-        Verse before = plan.verse(place);
-        Pressed pressed = Pressed.of(organ, before.piston());
+        return redrawn(PistonUse.of(plan, organ), place, plan.verse(place), drawn);
+    }
+
+    private static Verse redrawn(PistonUse use, VersePlace place, Verse before, Verse drawn) {
+        Pressed pressed = use.pressed(before);
         Verse without = drawn.withPiston("");
-        Plan others = plan.withVerse(place, without);
+        PistonUse others = use.with(place, without);
         boolean isFree = pressed.pistons().stream()
-                .allMatch(piston -> isSetTheSame(piston, drawn, before, organ) || !isPressed(others, organ, piston));
+                .allMatch(piston -> use.isSetTheSame(piston, drawn, before) || !others.isPressed(piston));
         if (isFree) {
             return drawn.withPiston(before.piston());
         }
-        List<OptionalInt> wanted =
-                pressed.pistons().stream().map(Piston::division).toList();
-        return drawn.withPiston(chosen(others, organ, without, wanted).orElse(""));
+        return drawn.withPiston(chosen(others, without, divisions(pressed)).orElse(""));
+    }
+
+    private static List<OptionalInt> divisions(Pressed pressed) {
+        return pressed.pistons().stream().map(Piston::division).toList();
     }
 
     /** A mend, with another piston where it would leave one that sets something else in another verse. */
@@ -55,7 +58,7 @@ public final class PistonChoice {
         if (!mend.place().equals(hymn.place(index)) || !mend.verse().piston().equals(before.piston())) {
             return mend;
         }
-        Verse after = redrawn(hymn.plan(), hymn.place(index), mend.verse(), hymn.organ());
+        Verse after = redrawn(hymn.pistons(), hymn.place(index), before, mend.verse());
         if (after.piston().equals(before.piston())) {
             return mend;
         }
@@ -68,14 +71,11 @@ public final class PistonChoice {
     /** Another piston for a verse whose own cannot be used. */
     static Optional<Mend> another(InHymn hymn, int index) {
         Verse verse = hymn.verse(index).withPiston("");
-        Plan without = hymn.plan().withVerse(hymn.place(index), verse);
+        PistonUse without = hymn.pistons().with(hymn.place(index), verse);
         Optional<Verse> before =
                 hymn.hymn().before(index).stream().map(hymn::verse).findFirst();
-        List<OptionalInt> wanted = hymn.pressed(hymn.verse(index)).pistons().stream()
-                .map(Piston::division)
-                .toList();
-        return chosen(without, hymn.organ(), verse, wanted)
-                .or(() -> forVerse(without, hymn.organ(), before, verse))
+        return chosen(without, verse, divisions(without.pressed(hymn.verse(index))))
+                .or(() -> forVerse(without, before, verse))
                 .map(piston -> hymn.onPiston(piston, index, verse));
     }
 
@@ -86,41 +86,38 @@ public final class PistonChoice {
      *
      * @param before the verse before, if there is one
      */
-    static Optional<String> forVerse(Plan plan, Instrument organ, Optional<Verse> before, Verse verse) {
+    static Optional<String> forVerse(PistonUse use, Optional<Verse> before, Verse verse) {
+        Instrument organ = use.organ();
         List<OptionalInt> general = List.of(OptionalInt.empty());
         List<OptionalInt> changed = organ.pistons().divisionals().keySet().stream()
                 .map(name -> organ.division(name))
                 .filter(division -> !before.map(
-                                other -> isSetTheSame(Piston.of(1, division.getAsInt(), 1), other, verse, organ))
+                                other -> use.isSetTheSame(Piston.of(1, division.getAsInt(), 1), other, verse))
                         .orElse(false))
                 .toList();
-        int here = before.map(other -> Pressed.of(organ, other.piston()).pistons()).stream()
+        int here = before.map(other -> use.pressed(other).pistons()).stream()
                 .flatMap(List::stream)
                 .mapToInt(Piston::level)
                 .findFirst()
                 .orElse(1);
-        return chosen(plan, organ, verse, general, here, here)
-                .or(() -> chosen(plan, organ, verse, changed, here, here))
-                .or(() -> chosen(plan, organ, verse, general))
-                .or(() -> chosen(plan, organ, verse, changed));
+        return chosen(use, verse, general, here, here)
+                .or(() -> chosen(use, verse, changed, here, here))
+                .or(() -> chosen(use, verse, general))
+                .or(() -> chosen(use, verse, changed));
     }
 
     /** Pistons of some divisions, or a general, on the lowest memory level that has all; if there is one. */
-    private static Optional<String> chosen(Plan plan, Instrument organ, Verse verse, List<OptionalInt> wanted) {
-        return chosen(plan, organ, verse, wanted, 1, organ.pistons().memoryLevels());
+    private static Optional<String> chosen(PistonUse use, Verse verse, List<OptionalInt> wanted) {
+        return chosen(use, verse, wanted, 1, use.organ().pistons().memoryLevels());
     }
 
     /** The same on one of some memory levels. */
     private static Optional<String> chosen(
-            Plan plan, Instrument organ, Verse verse, List<OptionalInt> wanted, int lowest, int highest) {
-        Predicate<Piston> isFree = piston -> !isPressed(plan, organ, piston);
-        Predicate<Piston> isSet = piston -> isPressed(plan, organ, piston)
-                && verses(plan)
-                        .filter(other ->
-                                Pressed.of(organ, other.piston()).pistons().contains(piston))
-                        .allMatch(other -> isSetTheSame(piston, other, verse, organ));
-        return onOneLevel(organ, wanted, List.of(isSet), lowest, highest)
-                .or(() -> onOneLevel(organ, wanted, List.of(isSet, isFree), lowest, highest));
+            PistonUse use, Verse verse, List<OptionalInt> wanted, int lowest, int highest) {
+        Predicate<Piston> isFree = piston -> !use.isPressed(piston);
+        Predicate<Piston> isSet = piston -> use.isSetTo(piston, verse);
+        return onOneLevel(use.organ(), wanted, List.of(isSet), lowest, highest)
+                .or(() -> onOneLevel(use.organ(), wanted, List.of(isSet, isFree), lowest, highest));
     }
 
     /** Pistons of one memory level, each the first that is wanted most. */
@@ -153,15 +150,6 @@ public final class PistonChoice {
                 .toList();
     }
 
-    private static Stream<Verse> verses(Plan plan) {
-        return plan.hymns().stream().flatMap(hymn -> hymn.verses().stream());
-    }
-
-    private static boolean isPressed(Plan plan, Instrument organ, Piston piston) {
-        return verses(plan)
-                .anyMatch(verse -> Pressed.of(organ, verse.piston()).pistons().contains(piston));
-    }
-
     /**
      * A piston that a verse has and that an earlier verse has drawn otherwise, so that it would set something else.
      *
@@ -178,41 +166,24 @@ public final class PistonChoice {
 
     /** The first piston of a verse that holds what an earlier verse has drawn, and not what this one has. */
     public static Optional<HeldElsewhere> heldElsewhere(Plan plan, Instrument organ, VersePlace place) {
-        Verse verse = plan.verse(place);
-        return Pressed.of(organ, verse.piston()).pistons().stream()
-                .flatMap(piston -> holder(plan, organ, place, piston)
-                        .filter(first -> !isSetTheSame(piston, plan.verse(first), verse, organ))
-                        .map(first -> new HeldElsewhere(piston.name(organ), name(plan, first, place)))
+        return heldElsewhere(PistonUse.of(plan, organ), place);
+    }
+
+    /** The same, of a plan whose pistons are known. */
+    static Optional<HeldElsewhere> heldElsewhere(PistonUse use, VersePlace place) {
+        Verse verse = use.verse(place);
+        return use.pressed(verse).pistons().stream()
+                .flatMap(piston -> use
+                        .holder(piston, place)
+                        .filter(first -> !use.isSetTheSame(piston, use.verse(first), verse))
+                        .map(first -> new HeldElsewhere(piston.name(use.organ()), name(use, first, place)))
                         .stream())
                 .findFirst();
     }
 
-    /** The first verse of the plan that has a piston, if it is an earlier one. */
-    private static Optional<VersePlace> holder(Plan plan, Instrument organ, VersePlace place, Piston piston) {
-        for (int hymn = 0; hymn <= place.hymn(); hymn++) {
-            int verses = hymn < place.hymn() ? plan.hymns().get(hymn).verses().size() : place.verse();
-            for (int index = 0; index < verses; index++) {
-                VersePlace earlier = new VersePlace(hymn, index);
-                if (Pressed.of(organ, plan.verse(earlier).piston()).pistons().contains(piston)) {
-                    return Optional.of(earlier);
-                }
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static String name(Plan plan, VersePlace place, VersePlace from) {
-        String number = place.hymn() == from.hymn()
-                ? ""
-                : plan.hymns().get(place.hymn()).number();
-        return (number + " " + plan.verse(place).label()).strip();
-    }
-
-    /** True where a piston sets two verses alike. */
-    static boolean isSetTheSame(Piston piston, Verse one, Verse other, Instrument organ) {
-        Knobs reach = piston.reach(organ);
-        return Knobs.drawn(one.registration())
-                .and(reach)
-                .equals(Knobs.drawn(other.registration()).and(reach));
+    private static String name(PistonUse use, VersePlace place, VersePlace from) {
+        String number =
+                place.hymn() == from.hymn() ? "" : use.plan().hymn(place).number();
+        return (number + " " + use.verse(place).label()).strip();
     }
 }

@@ -35,7 +35,7 @@ final class VerseChange {
 
     /** A change that needs longer than the breath. */
     Optional<Breach> breach() {
-        Pressed pressed = Pressed.of(hymn.organ(), verse.piston());
+        Pressed pressed = hymn.pressed(verse);
         double neededS = neededS(pressed);
         if (neededS <= breathS) {
             return Optional.empty();
@@ -83,7 +83,7 @@ final class VerseChange {
     }
 
     private Optional<Mend> onPiston() {
-        return PistonChoice.forVerse(hymn.plan(), hymn.organ(), Optional.of(before), verse)
+        return PistonChoice.forVerse(hymn.pistons(), Optional.of(before), verse)
                 .filter(piston -> neededS(Pressed.of(hymn.organ(), piston)) <= breathS)
                 .map(piston -> hymn.onPiston(piston, index, verse));
     }

@@ -203,7 +203,7 @@ public enum VerseRule implements PlanRule {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
             IndexSet own = hymn.pedal(index).map(Chorus::own).orElse(IndexSet.EMPTY);
-            boolean isSaid = hymn.faultsIn(hymn.verse(index)).stream()
+            boolean isSaid = hymn.faults().in(hymn.played(index)).stream()
                     .anyMatch(fault -> fault.rule() == ChorusRule.HEAVY_SIXTEEN);
             if (own.isEmpty() || isSaid || hymn.estimate(index).isSilent()) {
                 return Optional.empty();
