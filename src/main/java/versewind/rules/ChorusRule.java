@@ -164,7 +164,7 @@ public enum ChorusRule implements Rule {
             "solo reed in chorus",
             2,
             ReedOffenders::soloReed,
-            "{stops} [is|are] for solos and [stands|stand] out of the chorus.",
+            "{stops} [is|are] for solos and [stands|stand] out from the chorus.",
             ways(Fixes::pushIn)),
     REEDS_SHUT_IN(
             "box shut on reeds",
@@ -213,7 +213,12 @@ public enum ChorusRule implements Rule {
             "pedal coupled to another manual",
             2,
             PedalOffenders::strangeToFeet,
-            "{couplers} [brings|bring] the feet a manual that nobody plays.",
+            (feet, couplers) -> feet.say(
+                    "{couplers} [brings|bring] the feet "
+                            + (feet.played().isSoloed()
+                                    ? "a manual that the left hand does not play."
+                                    : "a manual that nobody plays."),
+                    couplers),
             ways(Fixes::coupleOtherwise)),
     PEDAL_COUPLER(
             "pedal coupler missing",

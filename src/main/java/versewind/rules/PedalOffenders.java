@@ -117,13 +117,14 @@ final class PedalOffenders {
         return brokenIf(isUnclear && chorus.played().left().sounding().size() > 1);
     }
 
-    /** Couplers that bring the feet a manual which neither hand sounds. */
+    /** Couplers that bring the feet a manual which neither hand sounds, or the one on which a melody is soloed. */
     static Optional<IndexSet> strangeToFeet(Chorus chorus) {
         if (chorus.isHand()) {
             return KEPT;
         }
         Registration drawn = chorus.registration();
         PlayedRegistration played = chorus.played();
+        boolean isSoloed = played.isSoloed() && !played.left().isSilent();
         IndexSet strange = IndexSet.EMPTY;
         for (int i = drawn.couplers().next(0);
                 i != IndexSet.NONE;
@@ -132,7 +133,7 @@ final class PedalOffenders {
             boolean isStrange = chorus.organ().keyboardOf(i) == chorus.division()
                     && home != chorus.division()
                     && drawn.stops().meets(chorus.organ().allOf(home))
-                    && !played.right().sounds(home)
+                    && (isSoloed || !played.right().sounds(home))
                     && !played.left().sounds(home);
             strange = isStrange ? strange.with(i) : strange;
         }

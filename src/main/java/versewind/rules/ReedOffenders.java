@@ -71,7 +71,8 @@ final class ReedOffenders {
         int home = chorus.organ().divisionOf(index);
         boolean isBoxed = chorus.instrument().divisions().get(home).encloses(stop);
         boolean isShut = isBoxed && chorus.registration().boxes().get(home).compareTo(BoxPosition.QUARTER) <= 0;
-        boolean isFullSwell = chorus.hasFrom(home, StopClass.REED_8.bit() | (isBoxed ? TWOS | MIXTURE : 0));
+        boolean isFullSwell = chorus.hasFrom(
+                home, StopClass.REED_8.bit() | (isBoxed ? StopClass.PRINCIPAL_4.bit() | TWOS | MIXTURE : 0));
         return !isShut && !(stop.pipe() == Pipe.CONICAL_REED && isFullSwell);
     }
 

@@ -65,7 +65,7 @@ final class VerseChange {
     private String sentence(int count, double neededS) {
         return String.format(
                 Locale.ROOT,
-                "%s%d %s from %s %s %.1f s; the breath is %.1f s.",
+                "%s%d %s from %s %s %.1f s with both hands; the breath is %.1f s.",
                 leftOut(),
                 count,
                 count == 1 ? "change" : "changes",

@@ -94,7 +94,8 @@ public enum VerseRule implements PlanRule {
                     ? Optional.of(new Breach(
                             List.of(),
                             ofCrossed(hymn.played(index)),
-                            () -> Stream.of(hymn.fixed(index, exchanged(hymn.verse(index))))))
+                            () -> Stream.of(
+                                    hymn.fixed(index, exchanged(hymn.faults().organ(), hymn.verse(index))))))
                     : Optional.empty();
         }
     },
@@ -341,10 +342,16 @@ public enum VerseRule implements PlanRule {
         return (played.isSoloed() ? "The soloed melody" : "The tune") + " is on the weaker of the two manuals.";
     }
 
-    private static Fix exchanged(Verse verse) {
+    /** The hands on each other’s manuals; the feet follow the left hand, which plays what they double. */
+    private static Fix exchanged(OrganFacts organ, Verse verse) {
         HandsAndFeet hands = verse.hands();
+        StopChoice choice = StopChoice.of(organ);
+        Registration drawn = verse.registration();
+        IndexSet ofLeft = choice.coupler(hands.left(), organ.pedal());
+        boolean isCoupled = drawn.couplers().meets(ofLeft);
+        IndexSet moved = drawn.couplers().minus(ofLeft).plus(choice.coupler(hands.right(), organ.pedal()));
         return new Fix(
-                verse.registration(),
+                isCoupled ? drawn.withCouplers(moved) : drawn,
                 new HandsAndFeet(hands.layout(), /* right= */ hands.left(), /* left= */ hands.right()));
     }
 

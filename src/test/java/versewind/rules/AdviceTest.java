@@ -77,7 +77,7 @@ class AdviceTest {
                 .found(ChangeRule.TOO_MANY_MOVES, FEW, FLUTE, WITH_REEDS)
                 .get(0);
 
-        assertThat(finding.sentence()).isEqualTo("9 changes from V1 need 3.0 s; the breath is 2.0 s.");
+        assertThat(finding.sentence()).isEqualTo("9 changes from V1 need 3.0 s with both hands; the breath is 2.0 s.");
         assertThat(finding.mend().orElseThrow().words()).isEqualTo("Set it on piston G1.");
         assertThat(finding.numbers())
                 .containsExactly(
@@ -129,7 +129,7 @@ class AdviceTest {
         Finding finding =
                 CHAPEL.found(ChangeRule.TOO_MANY_MOVES, FEW, onTheSame, loud).get(0);
 
-        assertThat(finding.sentence()).isEqualTo("6 changes from V1 need 1.8 s; the breath is 1.3 s.");
+        assertThat(finding.sentence()).isEqualTo("6 changes from V1 need 1.8 s with both hands; the breath is 1.3 s.");
         assertThat(finding.mend()).isEmpty();
         assertThat(CHAPEL.found(ChangeRule.TOO_MANY_MOVES, FEW, soft, loud)).isEmpty();
     }

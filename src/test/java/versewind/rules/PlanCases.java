@@ -136,6 +136,22 @@ final class PlanCases {
                                 .verse("Great", EIGHT, FOUR, "Choir: Gedackt 8", "Choir: Gemshorn 4")
                                 .withHands(CATHEDRAL.hands(Layout.MANUALS_ONLY, "Choir", "Great"))),
                 breaks(
+                        VerseRule.HANDS_CROSSED,
+                        "The soloed melody is on the weaker of the two manuals.",
+                        "Play the tune on the Great and the rest on the Choir; draw Choir to Pedal; push in Great to"
+                                + " Pedal.",
+                        CATHEDRAL
+                                .withPedal(
+                                        "Great",
+                                        EIGHT,
+                                        FOUR,
+                                        "Choir: Gedackt 8",
+                                        "Choir: Gemshorn 4",
+                                        "Pedal: Bourdon 16",
+                                        "Great to Pedal")
+                                .withMode(Mode.MELODY_SOLOED)
+                                .withHands(CATHEDRAL.hands(Layout.MELODY_SOLOED, "Choir", "Great"))),
+                breaks(
                         VerseRule.REED_NOT_NEEDED,
                         "Great: Trumpet 8 is not needed: flues lead here.",
                         "Push in Great: Trumpet 8.",
@@ -202,7 +218,7 @@ final class PlanCases {
                         FLUTE.withPiston("G4")),
                 breaks(
                         ChangeRule.TOO_MANY_MOVES,
-                        "9 changes from V1 need 3.0 s; the breath is 2.0 s.",
+                        "9 changes from V1 need 3.0 s with both hands; the breath is 2.0 s.",
                         "Set it on piston G1.",
                         FLUTE,
                         WITH_REEDS));

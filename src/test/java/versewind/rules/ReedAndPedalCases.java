@@ -81,7 +81,7 @@ final class ReedAndPedalCases {
                         with(CHORUS, CATHEDRAL, "Swell to Great")),
                 breaks(
                         ChorusRule.SOLO_REED,
-                        "Choir: Clarinet 8 is for solos and stands out of the chorus.",
+                        "Choir: Clarinet 8 is for solos and stands out from the chorus.",
                         "Push in Choir: Clarinet 8; push in Choir to Great.",
                         with(CHORUS, CATHEDRAL, "Choir: Clarinet 8", "Choir to Great")),
                 breaks(
@@ -129,6 +129,13 @@ final class ReedAndPedalCases {
                         "Choir to Pedal brings the feet a manual that nobody plays.",
                         "Draw Great to Pedal; push in Choir to Pedal.",
                         pedal(EIGHT, FOUR, "Pedal: Bourdon 16", "Choir: Gedackt 8", "Choir to Pedal")),
+                breaks(
+                        ChorusRule.STRANGE_TO_FEET,
+                        "Great to Pedal brings the feet a manual that the left hand does not play.",
+                        "Push in Great to Pedal.",
+                        pedal(EIGHT, FOUR, "Pedal: Bourdon 16", "Choir: Gedackt 8", "Great to Pedal")
+                                .withMode(Mode.MELODY_SOLOED)
+                                .withHands(CATHEDRAL.hands(Layout.MELODY_SOLOED, "Great", "Choir"))),
                 breaks(
                         ChorusRule.PEDAL_COUPLER,
                         "The pedal has no 8 ft: its line is felt more than followed.",
@@ -183,6 +190,7 @@ final class ReedAndPedalCases {
                         swell("Swell: Open Diapason 8", "Swell: Principal 4", "Swell: Oboe 8", "Swell closed"),
                         with(FULL_SWELL, CATHEDRAL, "Swell: Oboe 8"),
                         swell("Swell: Open Diapason 8", "Swell: Principal 4", "Swell: Fifteenth 2", "Swell: Oboe 8"),
+                        swell("Swell: Open Diapason 8", "Swell: Principal 4", "Swell: Oboe 8"),
                         swell(SWELL_FLUTES[0], SWELL_FLUTES[1], "Swell: Oboe 8")),
                 keeps(ChorusRule.REEDS_SHUT_IN, with(FULL_SWELL, CATHEDRAL, "Swell quarter")));
     }

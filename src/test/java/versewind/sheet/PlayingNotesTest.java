@@ -42,7 +42,7 @@ class PlayingNotesTest {
                 Sheets.verse("V1", "", Registration.silent(Sheets.organ()).toggleStop(0)),
                 Sheets.verse("V2", "", Registration.full(Sheets.organ()))));
         assertThat(sheet.hymns().get(0).verses().get(1).played()).anySatisfy(told -> assertThat(told)
-                .matches("\\d+ changes from V1 need [\\d.]+ s; the breath is 1\\.3 s.*\\."));
+                .matches("\\d+ changes from V1 need [\\d.]+ s with both hands; the breath is 1\\.3 s.*\\."));
     }
 
     @Test
