@@ -142,4 +142,14 @@ final class Compass {
                 || line.tokens().stream().anyMatch(each -> each.is("middle"))
                 || !line.all(i -> ofStop(line, i)).isEmpty();
     }
+
+    /** The half of the keyboard that a remark tells, alone or beside its keys, "Bass, C-h"; "" for none. */
+    static String half(String remark) {
+        List<String> parts = List.of(remark.split(",\\s*", -1));
+        List<String> halves = parts.stream().filter(StopLine::isHalf).toList();
+        boolean others = parts.stream()
+                .allMatch(each ->
+                        StopLine.isHalf(each) || isOfStop(each) || without(each).isBlank());
+        return halves.size() == 1 && others ? halves.get(0) : "";
+    }
 }

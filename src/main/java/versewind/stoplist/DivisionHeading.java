@@ -44,6 +44,9 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
             TokenForm.of("open <manual>? [.]? count [.]? <manual>? [.]? [,]|close");
     private static final TokenForm PAIR = TokenForm.of(
             "roman|number [.]? [+-] roman|number|<pedal_letters> [.]?", "<pedal_letters> [.]? [+-] roman|number");
+    /** "III. Koppelmanual". */
+    private static final Pattern COMPOUND = Pattern.compile("(?i)^[ivx]+[.)]? +(\\p{L}+manual)$");
+
     private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final String EDGES = ".,;:*\u2022=~#-";
     private static final String DASH = " - ";
@@ -288,6 +291,7 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
         if (word.number().isPresent() && WordList.of("manual").isAll(Spelling.words(name))) {
             return name + " " + Stop.NUMERALS.get(word.number().getAsInt() - 1);
         }
+        name = COMPOUND.matcher(name).replaceFirst("$1");
         if (!word.role().isEmpty()) {
             name = withoutEnd(name, TAIL);
             name = withoutEnd(name, NUMBER_BEHIND);

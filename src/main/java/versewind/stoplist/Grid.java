@@ -195,6 +195,15 @@ final class Grid {
             }
             from = to == line.length() ? to : matcher.end();
         }
+        int last = cells.size() - 1;
+        boolean isMade = last > 1
+                && cells.stream().anyMatch(each -> each.kind() == Kind.PITCH)
+                && Character.isLowerCase(cells.get(last).text().charAt(0))
+                && WordList.of("stopped").isAll(Spelling.words(cells.get(last).text()));
+        if (isMade) {
+            // "gedackt" in a last column of remarks
+            cells.set(last, new Cell(cells.get(last).x(), cells.get(last).text(), Kind.EXTRA));
+        }
         return cells;
     }
 

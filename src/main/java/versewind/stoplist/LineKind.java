@@ -227,8 +227,8 @@ enum LineKind {
 
     /** "Da mão esquerda": the hand without the preposition before it. */
     private static String half(String heading) {
-        Line line = new Line(heading);
-        return line.is(0, "before half") ? line.part(1, line.size()) : heading;
+        Line line = new Line(new Line(heading).outside().strip());
+        return line.is(0, "before half") ? line.part(1, line.size()) : line.text();
     }
 
     /** How much speaks for a text being of this kind; 0 for nothing. */

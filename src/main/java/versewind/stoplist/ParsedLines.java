@@ -18,6 +18,7 @@ final class ParsedLines {
     private final List<PlacedCoupler> couplers = new ArrayList<>();
     private final List<PlacedTremulant> tremulants = new ArrayList<>();
     private final List<Unread> unread = new ArrayList<>();
+    private Optional<Unread> unheaded = Optional.empty();
     private Optional<Unread> ofCouplers = Optional.empty();
     private int entries;
 
@@ -173,6 +174,17 @@ final class ParsedLines {
 
     /** The division of a section; before the first, the manual of an organ whose list names none is opened. */
     Section opened(Section section, int line) {
-        return section.isBeforeDivisions() ? openManual("Manual", OptionalInt.empty(), line) : section;
+        if (!section.isBeforeDivisions()) {
+            return section;
+        }
+        Section opened = openManual("Manual", OptionalInt.empty(), line);
+        String why = "stops above the heading of any division: taken for a manual of their own";
+        unheaded = Optional.of(new Unread(line, division(opened).name(), why, Unread.Weight.DOUBT));
+        return opened;
+    }
+
+    /** A doubt about stops above every heading, where other manuals have one. */
+    Optional<Unread> unheaded() {
+        return unheaded.filter(each -> divisions.stream().skip(1).anyMatch(division -> !division.isPedal()));
     }
 }

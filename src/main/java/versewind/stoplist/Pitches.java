@@ -9,6 +9,8 @@ import versewind.organ.Footage;
 /** Pitches as people write them: 8, 8', 8 ft, 2 2/3, 2-2/3, 22/3, 2.66, 5 1/3 Fuß, 13 palmos. */
 final class Pitches {
 
+    private static final TokenForm PALMS_END = TokenForm.of("number <stopped>|<open_pipes>? [.]?");
+
     private static final Set<String> USUAL = Set.of(
             "64", "32", "21 1/3", "16", "12 4/5", "10 2/3", "9 1/7", "8", "6 2/5", "5 1/3", "4 4/7", "4", "3 5/9",
             "3 1/5", "2 2/3", "2 2/7", "2", "1 7/9", "1 3/5", "1 1/3", "1 1/7", "1", "8/9", "4/5", "2/3", "4/7", "1/2",
@@ -133,5 +135,15 @@ final class Pitches {
         return sign
                 ? line.at(word).plain().startsWith("n")
                 : line.at(word).text().length() > 1;
+    }
+
+    /** Where a Portuguese name has its pitch in palms, of which 12 are eight feet: "de 6"; -1 where it has none. */
+    static int inPalms(Line line) {
+        return IntStream.range(2, line.size())
+                .filter(i -> line.at(i - 1).plain().equals("de")
+                        && line.at(i).text().matches("3|6|12|24")
+                        && PALMS_END.at(line, i) == line.size() - i)
+                .findFirst()
+                .orElse(-1);
     }
 }

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 final class Segments {
 
     private static final int MOST_DIGITS = 3;
+    private static final TokenForm SECOND = TokenForm.of("<bullet> [.]? #1");
     private static final String SEPARATORS = ";\u2022\u25cf\u00b7";
 
     private Segments() {}
@@ -42,7 +43,14 @@ final class Segments {
     /** A comma that is not part of a number, or another sign between the entries of a list. */
     static boolean isSeparator(Line line, int token) {
         boolean inNumber = Character.isDigit(line.before(token)) && Character.isDigit(line.after(token));
-        return isSentenceEnd(line, token) || line.isSign(token, SEPARATORS) || (line.isSign(token, ",") && !inNumber);
+        boolean isComma = line.isSign(token, ",") && !inNumber && !isSecond(line, token + 1);
+        return isSentenceEnd(line, token) || line.isSign(token, SEPARATORS) || isComma;
+    }
+
+    /** "Open Diapason, No. 2" is one of several of its name; "No. 2 Dulciana" is a stop. */
+    private static boolean isSecond(Line line, int token) {
+        int length = SECOND.at(line, token);
+        return length > 0 && !line.is(token + length, Token.Kind.WORD);
     }
 
     /** A point behind a pitch or ranks with their unit, before a word with a capital. */

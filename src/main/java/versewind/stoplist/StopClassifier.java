@@ -3,6 +3,8 @@ package versewind.stoplist;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -38,6 +40,13 @@ final class StopClassifier {
     record None(String why, Weight weight) implements Result {}
 
     private static final TokenForm RUN_ON = TokenForm.of("word _#2 _word");
+    private static final Set<String> IBERIAN = Set.of("es", "pt", "ca");
+    /** "Lleno en 15\u00aa": the fifteenth, which is feminine. */
+    private static final Pattern DEGREE = Pattern.compile("(?<=\\b(?:en|de) \\d{1,2})\u00b0");
+
+    /** "Octave 4" with another pitch behind it. */
+    private static final Pattern PITCH_LAST = Pattern.compile("\\p{L} (?:32|16|8|4)$");
+
     private static final int FIRST_YEAR = 1400;
     private static final int LAST_YEAR = 2099;
     private static final int MOST_WORDS = 4;
@@ -220,6 +229,7 @@ final class StopClassifier {
         boolean few = Spelling.words(said.name()).size() <= MOST_WORDS
                 && !(Character.isLowerCase(said.name().charAt(0)) && new Line(said.name()).is(0, "article"))
                 && Spelling.hasWord(said.name())
+                && !WordList.of("keys").isAll(Spelling.words(said.name()))
                 && DivisionHeading.read(said.name(), style.language()).isEmpty();
         boolean surely = said.mark() == Mark.UNIT
                 || (said.ranks() >= 2 && !text.strip().startsWith(said.numeral() + " "))
@@ -265,6 +275,12 @@ final class StopClassifier {
             return Family.MIXTURE;
         }
         Family family = kind.family();
+        if (!family.isReed() && isSaid("said reed")) {
+            return Family.SOLO_REED;
+        }
+        if (isSaid("said undulating")) {
+            return Family.CELESTE;
+        }
         boolean single =
                 switch (family) {
                     case PRINCIPAL, FLUTE, STRING, MUTATION -> true;
@@ -279,6 +295,11 @@ final class StopClassifier {
             return Family.FLUTE;
         }
         return single && said.pitch().filter(StopClassifier::isFifthOrThird).isPresent() ? Family.MUTATION : family;
+    }
+
+    /** "Voce umana (ancia)" is a reed, and without that two ranks of flues. */
+    private boolean isSaid(String kind) {
+        return said.remarks().stream().anyMatch(each -> WordList.of(kind).isAll(Spelling.words(each)));
     }
 
     /** "Principal (stopped) 16": stopped pipes have the tone of a flute, whatever stands on the knob. */
@@ -302,7 +323,8 @@ final class StopClassifier {
         if (found.how() == Confidence.GUESS) {
             remarks.add("unknown name, treated as a " + family.word() + "; please check");
         }
-        int ranks = counts ? ranks(kind, family, remarks) : 1;
+        boolean isDouble = said.ranks() == 2 && said.numeral().isEmpty();
+        int ranks = counts ? ranks(kind, family, remarks) : isDouble ? 2 : 1;
         if (family.isCompound() && said.feet().size() > 1) {
             remarks.add(said.feet().stream().map(Footage::toString).collect(Collectors.joining(" + ")));
         }
@@ -312,16 +334,23 @@ final class StopClassifier {
             feet = Optional.of(kind.usualFootage(setting.inPedal()));
             remarks.add("pitch not given; " + feet.get() + " ft assumed");
         }
-        Pipe own = family != kind.family() && kind.pipe().isReed() ? family.usualPipe() : kind.pipe();
+        Pipe own =
+                family != kind.family() && (kind.pipe().isReed() || family.isReed()) ? family.usualPipe() : kind.pipe();
         Pipe pipe = family == Family.FLUTE && isSaidStopped() ? Pipe.STOPPED : own;
-        String name = plain ? said.name() : said.name() + " " + said.numeral();
-        if (RUN_ON.in(new Line(name)) >= 0 && Lexicon.get().exact(name, setting).isEmpty()) {
+        String whole = plain ? said.name() : said.name() + " " + said.numeral();
+        String name = IBERIAN.contains(style.language()) ? DEGREE.matcher(whole).replaceAll("\u00aa") : whole;
+        Line words = new Line(name);
+        int runOn = RUN_ON.in(words);
+        if (runOn >= 0
+                && !words.is(runOn, "end of name")
+                && Lexicon.get().exact(name, setting).isEmpty()) {
             return new None("several pitches: it may be several stops", Weight.DOUBT);
         }
         boolean odd = kind.family() == Family.MUTATION
                 && said.ranks() == 0
                 && feet.filter(each -> !supposed && isUnison(each)).isPresent();
-        Confidence how = odd ? Confidence.PITCH : found.how();
+        boolean isPitchedTwice = !supposed && PITCH_LAST.matcher(name).find();
+        Confidence how = odd || isPitchedTwice ? Confidence.PITCH : found.how();
         return new OneStop(
                 new ReadStop(name, feet, supposed, ranks, family, pipe, how, kind.strengthDb(), remarks, line));
     }

@@ -118,13 +118,14 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                 numeral = "";
             }
             List<String> halves = remarks.stream()
-                    .filter(each -> isHalf(each)
-                            && (each.length() > 1
-                                    || (style.halves() && !style.language().equals("it"))))
+                    .filter(each -> Compass.half(each).length() > 1
+                            || (isHalf(each)
+                                    && style.halves()
+                                    && !style.language().equals("it")))
                     .toList();
             if (!name.isEmpty() && halves.size() == 1) {
-                name = name + " " + halves.get(0);
-                remarks.remove(halves.get(0));
+                name = name + " " + Compass.half(halves.get(0));
+                remarks.removeIf(StopLine::isHalf);
             }
             return new StopLine(name, List.copyOf(feet), mark, ranks, numeral, List.copyOf(remarks));
         }
@@ -329,17 +330,14 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             }
         }
 
-        /** "Flautado de 6" in a Portuguese list: palms, of which 12 are eight feet. */
+        /** "Flautado de 6", and "Flauta de 6 tapada" with all its words. */
         private void palms() {
-            int last = line.size() - (line.isSign(line.size() - 1, ".") ? 2 : 1);
-            boolean isPalms = style.language().equals("pt")
-                    && last > 1
-                    && line.at(last - 1).plain().equals("de")
-                    && line.at(last).text().matches("3|6|12|24");
-            if (isPalms) {
-                feet.add(Pitches.ofPalms(line.at(last).text()).orElseThrow());
+            int number = style.language().equals("pt") ? Pitches.inPalms(line) : -1;
+            if (number > 0) {
+                feet.add(Pitches.ofPalms(line.at(number).text()).orElseThrow());
                 mark = Mark.BARE;
-                cut(last, 1);
+                boolean isLast = !line.is(number + 1) || line.isSign(number + 1, ".");
+                cut(number, isLast ? 1 : 0);
             }
         }
 

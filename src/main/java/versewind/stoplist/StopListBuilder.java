@@ -55,6 +55,9 @@ final class StopListBuilder {
         octaveCouplers();
         OptionalInt manualKeys = Compass.ofAll(gathered.unread(), false, language);
         OptionalInt pedalKeys = Compass.ofAll(gathered.unread(), true, language);
+        boolean allBoxed = gathered.unread().stream()
+                .anyMatch(each -> each.why().equals(Unread.BEFORE)
+                        && WordList.of("all enclosed").in(each.text()));
         List<ReadDivision> read = new ArrayList<>();
         for (ParsedDivision division : divisions) {
             if (division.stops().isEmpty()) {
@@ -70,12 +73,13 @@ final class StopListBuilder {
                 read.add(new ReadDivision(
                         division.name(),
                         keyboards.number(division),
-                        division.isEnclosed(),
+                        allBoxed || division.isEnclosed(),
                         division.keys().isPresent() ? division.keys() : division.isPedal() ? pedalKeys : manualKeys,
                         division.stops()));
             }
         }
         permanent();
+        gathered.unheaded().ifPresent(unread::add);
         gathered.ofCouplers().filter(heading -> gathered.couplers().isEmpty()).ifPresent(this::unnamed);
         List<ReadCoupler> couplers = couplers();
         List<ReadTremulant> tremulants = tremulants();

@@ -40,11 +40,16 @@ final class StopsOfLine {
             } else if (result instanceof StopClassifier.Further further) {
                 further(further.line(), segment);
             } else if (result instanceof StopClassifier.None none
-                    && !(Compass.isOfStop(segment) && lines.remark(segment, section))) {
+                    && !(isOfStop(segment) && lines.remark(segment, section))) {
                 reader.aids().amongStops(segment, none, line, section);
             }
         }
         return section;
+    }
+
+    /** "From tenor C", "8 notes". */
+    private static boolean isOfStop(String segment) {
+        return Compass.isOfStop(segment) || WordList.of("keys").isAll(Spelling.words(new Line(segment).letters()));
     }
 
     private StopClassifier.Result classified(String text) {

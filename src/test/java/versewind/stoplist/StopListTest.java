@@ -665,4 +665,92 @@ class StopListTest {
         assertThat(told("HV: 1 Principal 8  2 Oktav 4\n3 Mixtur 4 kor\nPed: 4 Subbas 16  5 Fagot 16  6 Trompet 8"))
                 .containsExactly("HV: Principal 8, Oktav 4, Mixtur", "Pedal: Subbas 16, Fagot 16, Trompet 8");
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            quoteCharacter = '\0',
+            value = {
+                "Flauta 8' (ab c', Diskant); Flauta Diskant",
+                "Fagott 8' (Bass, C-h); Fagott Bass",
+                "Flauta 8' (Diskant); Flauta Diskant",
+                "Flauta 8' (Bass aus Holz); Flauta"
+            })
+    void the_half_of_the_keyboard_that_a_remark_tells_stays_with_the_name(String stop, String name) {
+        assertThat(only("Hauptwerk\n" + stop).name()).isEqualTo(name);
+    }
+
+    @Test
+    void the_second_open_diapason_keeps_its_number_behind_a_comma() {
+        assertThat(StopList.read("GREAT\nOpen Diapason, No. 1, 8\nOpen Diapason, No. 2 .... 8\nDulciana, 8")
+                        .stops()
+                        .map(ReadStop::name))
+                .containsExactly("Open Diapason, No. 1", "Open Diapason, No. 2", "Dulciana");
+    }
+
+    @Test
+    void what_a_remark_says_of_the_kind_of_pipe_is_more_than_the_usual() {
+        assertThat(only("Grand'Organo\nVoce umana 8'").family()).isEqualTo(Family.CELESTE);
+        assertThat(only("Grand'Organo\nVoce umana 8' (ancia)").family()).isEqualTo(Family.SOLO_REED);
+        assertThat(only("Grand'Organo\nVoce umana 8' (ancia)").pipe().isReed()).isTrue();
+    }
+
+    @Test
+    void of_what_pipes_are_made_is_no_stop() {
+        String list = """
+            Hauptwerk, Umfang C-c3
+            Register    Fuß   Pfeifen  Material          Bemerkung
+            Gamba       8'    45       Fichte, gedeckt   im Unterbau
+            Flöte       4'    45       Ahorn             gedackt
+            """;
+        assertThat(told(list)).containsExactly("Hauptwerk: Gamba 8, Flöte 4");
+    }
+
+    @Test
+    void the_ranks_of_a_unit_organ_above_its_divisions_are_no_stops_and_all_of_them_stand_in_a_box() {
+        StopList list = StopList.read("""
+            Unit organ, all ranks enclosed
+
+            LIST OF RANKS
+            A  Flute     16'-2'  97 pipes
+            B  Diapason  8'-4'   73 pipes
+            GREAT
+            8' Diapason (B)
+            4' Flute (A)
+            PEDAL
+            16' Bourdon (A)
+            """);
+        assertThat(list.divisions()).extracting(ReadDivision::name).containsExactly("Great", "Pedal");
+        assertThat(list.divisions()).allMatch(ReadDivision::enclosed);
+    }
+
+    @Test
+    void a_manual_that_borrows_all_its_stops_is_a_manual_whatever_it_is_called() {
+        assertThat(told("I. Hauptwerk\nPrinzipal 8'\nII. Wahlmanual (ohne eigene Pfeifen)\nGedackt 8' (Tr. aus I)"))
+                .containsExactly("Hauptwerk: Prinzipal 8", "Wahlmanual: Gedackt 8");
+    }
+
+    @Test
+    void names_alone_stand_left_and_right_in_a_table() {
+        StopList list = StopList.read("""
+            <table><tr><th>Mão esquerda (m.e.)</th><th>Mão direita (m.d.)</th></tr>
+            <tr><td>Flauta de 6 tapada</td><td>Voz humana (ondulante)</td></tr>
+            <tr><td>Cheio de 22&ordf;, 3 filas</td><td>Quinzena</td></tr></table>
+            """);
+        assertThat(list.stops().map(stop -> stop.name() + " " + stop.feet() + " " + stop.family()))
+                .containsExactly(
+                        "Flauta de 6 tapada Mão esquerda 4 FLUTE",
+                        "Voz humana Mão direita 8 CELESTE",
+                        "Cheio de 22ª Mão esquerda  MIXTURE",
+                        "Quinzena Mão direita 2 PRINCIPAL");
+    }
+
+    @Test
+    void stops_above_every_heading_and_a_pitch_behind_another_are_in_doubt() {
+        assertThat(StopList.read("Bourdon 16\nDiapason 8\n\nSWELL\nOboe 8\nGamba 8")
+                        .doubts())
+                .isNotEmpty();
+        assertThat(only("Great\nOctave 4 16'").how().isSure()).isFalse();
+        assertThat(told("Pedal\nContras de 26 palmos, 8 notas")).containsExactly("Pedal: Contras 16");
+    }
 }
