@@ -37,8 +37,7 @@ final class Explanation {
             return "tune on the " + keyboard + " " + sound.words() + ", over " + sound.place() + " on the "
                     + name(sketch.draft().hands().left());
         }
-        String words =
-                isBeyond(sound) ? keyboard + " chorus up to " + sound.words() : sound.words() + " on the " + keyboard;
+        String words = isBeyond(sound) ? keyboard + chorusWith(sound) : sound.words() + " on the " + keyboard;
         return words + (sound.place().isEmpty() ? "" : ", " + sound.place());
     }
 
@@ -77,7 +76,8 @@ final class Explanation {
             return isChoice ? tune + " over the " + name(other.draft().hands().left()) : tune;
         }
         if (one.keyboard() != two.keyboard()) {
-            return "on the " + name(two.keyboard()) + ": " + (isBeyond(two) ? "chorus up to " : "") + two.words();
+            return "on the " + name(two.keyboard()) + ": "
+                    + (isBeyond(two) ? chorusWith(two).strip() : two.words());
         }
         if (!one.colour().equals(two.colour())) {
             return two.words();
@@ -94,6 +94,16 @@ final class Explanation {
         return two.step().compareTo(one.step()) > 0
                 ? "goes on to " + two.words()
                 : "only " + (isBeyond(two) ? "up to " : "") + two.words();
+    }
+
+    /** A chorus by what it adds last: " chorus with its mixture", " chorus with the Swell mixture". */
+    private String chorusWith(Sound sound) {
+        String own = name(sound.keyboard()) + " ";
+        String last = sound.words();
+        boolean isOfAnother = !last.endsWith("coupled")
+                && organ.organ().divisions().stream().anyMatch(each -> last.startsWith(each.name() + " "));
+        return " chorus with "
+                + (last.startsWith(own) ? "its " + last.substring(own.length()) : isOfAnother ? "the " + last : last);
     }
 
     /** The first box that stands elsewhere and is heard: ", Swell half". */
@@ -165,11 +175,11 @@ final class Explanation {
             case CONGREGATION ->
                 requirement.company().isSung()
                         ? "as strong as the verse wants"
-                        : "it leads into the verse that follows";
+                        : "strong enough to introduce the verse";
             case SMALL_CHOIR, SOLO_VOICE ->
                 requirement.company().isSung()
                         ? "it supports the singing and lets the words through"
-                        : "it leads into the verse that follows";
+                        : "strong enough to introduce the verse";
             case MELODY_SOLOED -> "the tune is heard over a soft accompaniment";
         };
     }

@@ -78,7 +78,8 @@ final class VerseDrafts {
     /** For a verse that is gentle or plain the 8 and 4 ft of two manuals together, before any 2 ft. */
     private void addBothEightFours(HandsAndFeet hands, BuildingLine line) {
         Optional<BuildingLine.Addition> second = line.additions().stream()
-                .filter(each -> each.step() == BuildingStep.SECOND_CHORUS)
+                .filter(each -> each.step() == BuildingStep.SECOND_CHORUS
+                        && !each.couplers().isEmpty())
                 .findFirst();
         if (second.isEmpty() || requirement.mood().compareTo(Mood.PLAIN) > 0) {
             return;

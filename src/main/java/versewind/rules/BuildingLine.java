@@ -1,7 +1,6 @@
 package versewind.rules;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -113,9 +112,12 @@ public final class BuildingLine {
 
     /** The additions of which anything is drawn, the last of the order first. */
     public List<Addition> begun(Registration drawn) {
-        List<Addition> begun = new ArrayList<>(additions);
-        begun.removeIf(each -> !isBegun(each, drawn));
-        Collections.reverse(begun);
+        List<Addition> begun = new ArrayList<>();
+        for (int index = additions.size() - 1; index >= 0; index--) {
+            if (isBegun(index, drawn)) {
+                begun.add(additions.get(index));
+            }
+        }
         return begun;
     }
 
@@ -154,10 +156,19 @@ public final class BuildingLine {
         return rungs.isEmpty() ? IndexSet.EMPTY : rungs.get(rungs.size() - 1).couplers();
     }
 
-    private static boolean isBegun(Addition addition, Registration drawn) {
-        return addition.couplers().isEmpty()
-                ? drawn.stops().meets(addition.draws())
-                : drawn.couplers().meets(addition.couplers());
+    /** True if anything of an addition is drawn; a stop that comes back, only over what had taken its place. */
+    private boolean isBegun(int index, Registration drawn) {
+        Addition addition = additions.get(index);
+        if (!addition.couplers().isEmpty()) {
+            return drawn.couplers().meets(addition.couplers());
+        }
+        IndexSet here = drawn.stops().and(addition.draws());
+        for (Addition earlier : additions.subList(0, index)) {
+            if (!drawn.stops().meets(earlier.draws())) {
+                here = here.minus(earlier.replaces());
+            }
+        }
+        return !here.isEmpty();
     }
 
     /** True if an addition is drawn whole, but for what a later one that is drawn stands for. */

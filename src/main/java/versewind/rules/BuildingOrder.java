@@ -111,7 +111,10 @@ final class BuildingOrder {
         return usual.plus(choice.drawn().and(soft).and(organ.allOf(lead)));
     }
 
-    /** The chorus of another manual, one in a box before others; where there is none, nothing. */
+    /**
+     * The chorus of another manual, one in a box before others; where there is none, and neither mixture nor reed, the
+     * flutes again.
+     */
     private void addSecondChorus() {
         OptionalInt second = choice.others(lead).stream()
                 .filter(choice::isChorus)
@@ -119,6 +122,11 @@ final class BuildingOrder {
                 .findFirst();
         if (second.isPresent()) {
             addChorusOf(second.getAsInt(), BuildingStep.SECOND_CHORUS);
+        } else if (organ.has(lead, StopClass.PRINCIPAL_4)
+                && !organ.has(lead, StopClass.MIXTURE)
+                && !organ.has(lead, StopClass.REED_8)) {
+            IndexSet flutes = choice.first(lead, StopClass.FLUTE_8).plus(choice.first(lead, StopClass.FLUTE_4));
+            add(BuildingStep.SECOND_CHORUS, choice.name(lead) + " flutes too", flutes);
         }
     }
 

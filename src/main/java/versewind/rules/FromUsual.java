@@ -73,11 +73,12 @@ public record FromUsual(boolean isSame, double db, OptionalInt steps) {
         if (isSame) {
             return "as " + usual;
         }
-        String level = signed.apply(db) + " dB";
+        long whole = Math.round(Math.abs(db));
+        String side = (db > 0 ? " above " : " below ") + usual;
         if (steps.isEmpty()) {
-            return Math.round(db) == 0 ? "level with " + usual : level + " from " + usual;
+            return whole == 0 ? "level with " + usual : whole + " dB" + side;
         }
         int many = Math.abs(steps.getAsInt());
-        return (many == 1 ? "a step" : many + " steps") + (db > 0 ? " above " : " below ") + usual + ", " + level;
+        return (many == 1 ? "a step" : many + " steps") + side + ", " + signed.apply(db) + " dB";
     }
 }

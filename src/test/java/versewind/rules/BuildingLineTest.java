@@ -15,6 +15,7 @@ import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Pipe;
 import versewind.organ.Registration;
+import versewind.organ.RegistrationText;
 import versewind.organ.Stop;
 import versewind.organ.StopName;
 import versewind.plan.HandsAndFeet;
@@ -81,10 +82,24 @@ class BuildingLineTest {
     }
 
     @Test
-    void a_village_organ_has_five_steps_and_a_ripieno_is_drawn_strictly_in_order() throws BadFile {
-        assertThat(main(organ("little-corvening")).steps()).isEqualTo(5);
+    void a_village_organ_has_six_steps_and_a_ripieno_is_drawn_strictly_in_order() throws BadFile {
+        assertThat(words(main(organ("little-corvening")))).endsWith("6 Manual flutes too");
         assertThat(words(main(organ("montefalda"))))
                 .endsWith("4 ripieno to XIX", "4 ripieno to XXII", "4 ripieno to XXVI", "4 ripieno to XXIX");
+    }
+
+    @Test
+    void flutes_that_come_back_count_as_added_only_over_the_principals_that_had_replaced_them() throws Exception {
+        Instrument village = new Library(Path.of("")).openInstrument("little-corvening");
+        BuildingLine line = main(OrganFacts.of(OrganSound.open(village)));
+        RegistrationText text = new RegistrationText(village);
+        assertThat(line.begun(text.parse("Manual: Stopped Diap 8, Flute 4; couplers: Manual to Pedal")))
+                .extracting(BuildingLine.Addition::words)
+                .containsExactly("flutes 8 4", "flute 8");
+        assertThat(line.begun(text.parse("Manual: Open Diap 8, Stopped Diap 8, Principal 4"))
+                        .get(0)
+                        .words())
+                .isEqualTo("Manual flutes too");
     }
 
     @Test

@@ -169,7 +169,7 @@ class SpokenTest {
         C | Curve of the service. Findings. 208: Intro
         f | Findings. remark,
         M | Readings of St Tethwin. No readings yet;
-        P | Proposed for V2, the best first. Great chorus up to Great reed 8,
+        P | Proposed for V2, the best first. Great chorus with its reed 8,
         R | What do you draw for an ordinary hymn, and for how many? Name:
         ? | Help. Up:
         K | At the desk. V2: draw Swell Fagotto 16
@@ -207,7 +207,7 @@ class SpokenTest {
     @Test
     void a_proposal_is_said_once_and_with_what_it_draws() {
         assertThat(desk.press("n", "n", "P").said())
-                .containsOnlyOnce("Great chorus up to")
+                .containsOnlyOnce("Great chorus with")
                 .contains(" Draws Great: all but Bourdon 16, ");
     }
 

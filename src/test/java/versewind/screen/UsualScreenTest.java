@@ -156,7 +156,7 @@ class UsualScreenTest {
                     .contains(
                             isCounted
                                     ? (Math.abs(steps) == 1 ? "a step" : "2 steps")
-                                    : steps == 0 ? "your usual" : " dB from your usual");
+                                    : steps == 0 ? "your usual" : " your usual");
         }
     }
 
