@@ -105,6 +105,19 @@ class PasteScreenTest {
     }
 
     @Test
+    void what_enter_does_is_said_of_every_row_and_enter_on_a_stop_goes_to_its_line() {
+        Desk desk = box(80, 24);
+        desk.answer(new Event.Paste(LIST)).press("^S");
+        assertThat(desk.screen()).contains("Enter name the organ  Esc");
+        while (!desk.screen().contains("▸  Open Diapason 8")) {
+            desk.press("<Down>");
+        }
+        assertThat(desk.screen()).contains("Enter correct the line  Esc");
+        desk.press("<Enter>");
+        assertThat(desk.frame().row(desk.frame().caretY())).contains("Open Diapason 8");
+    }
+
+    @Test
     void enter_on_a_line_that_was_not_understood_goes_to_it() {
         Desk desk = box(80, 24);
         String list = "Great\nOpen Diapason 8\nKettlewick\nFlute 4\n";

@@ -110,10 +110,11 @@ public record PasteScreen(TextBlock text) implements Covering {
         String title = Count.of(list.stops().count(), "stop") + ", "
                 + Count.of(list.couplers().size(), "coupler") + "; "
                 + (doubts == 0 ? checked : Count.of(doubts, "line") + " not understood");
-        return state.open(Chooser.of(title, rows(organ), this::chosen, UnaryOperator.identity()));
+        return state.open(Chooser.of(title, rows(organ), this::chosen, UnaryOperator.identity())
+                .doing(id -> id.startsWith(LINE) ? "correct the line" : "name the organ"));
     }
 
-    /** Goes to a line that was not understood, or on to the name of the organ. */
+    /** Goes to a line of the text, or on to the name of the organ. */
     private State chosen(String id, State choosing) {
         return id.startsWith(LINE)
                 ? choosing.close()
@@ -135,9 +136,8 @@ public record PasteScreen(TextBlock text) implements Covering {
                     division.isPedal() ? "pedal" : "manual " + division.manual().getAsInt();
             add(rows, division.name(), manual + (division.enclosed() ? ", in a swell box" : ""));
             for (ReadStop stop : division.stops()) {
-                boolean sure = stop.how().isSure() && !stop.supposed();
                 rows.add(new Chooser.Row(
-                        (sure ? "" : LINE + stop.line() + ", ") + rows.size(),
+                        LINE + stop.line() + ", " + rows.size(),
                         "  " + stop.name() + " " + pitch(stop),
                         stop.family().word() + ", " + stop.how().word()
                                 + (stop.supposed() ? "; pitch assumed" : "")

@@ -22,6 +22,7 @@ import versewind.screen.toolkit.TextLine;
  * @param list the rows that fit
  * @param chosen what is done with a row; without it the list is only read
  * @param left what is done where the list is left, in the state without it
+ * @param doing what the key that chooses does with a row, by its id
  */
 public record Chooser(
         String title,
@@ -29,18 +30,21 @@ public record Chooser(
         TextLine filter,
         ListBox<Row> list,
         Optional<Choice> chosen,
-        UnaryOperator<State> left)
+        UnaryOperator<State> left,
+        UnaryOperator<String> doing)
         implements TextEntry, Listing<Chooser.Row> {
 
     public static final KeyTable<Chooser> KEYS = KeyTable.<Chooser>under("Choosing from a list")
             .list("row", state -> Chooser.USUAL_ROWS)
-            .key("Enter", "choose", Chooser::choose)
+            .key("Enter", Chooser.CHOOSE, Chooser::choose)
             .key("Esc", "close the list", (chooser, state) -> chooser.left.apply(state.close()));
 
     private static final int WIDTH = 76;
 
     /** Rows of the list for which there is room even where fewer fit what was typed. */
     private static final int USUAL_ROWS = 12;
+
+    private static final String CHOOSE = "choose";
 
     /** The most rows under a list in which the marked row stands whole, where one is too long for its line. */
     private static final int MOST_IN_FULL = 6;
@@ -84,12 +88,17 @@ public record Chooser(
 
     /** A list of which one is chosen. */
     public static Chooser of(String title, List<Row> rows, Choice chosen, UnaryOperator<State> left) {
-        return new Chooser(title, rows, TextLine.EMPTY, ListBox.of(rows), Optional.of(chosen), left);
+        return new Chooser(title, rows, TextLine.EMPTY, ListBox.of(rows), Optional.of(chosen), left, id -> CHOOSE);
+    }
+
+    /** With other words for what is done with a row, by its id. */
+    public Chooser doing(UnaryOperator<String> words) {
+        return new Chooser(title, rows, filter, list, chosen, left, words);
     }
 
     /** A list that is only read. */
     public static Chooser read(String title, List<Row> rows) {
-        return new Chooser(title, rows, TextLine.EMPTY, ListBox.of(rows), Optional.empty(), UnaryOperator.identity());
+        return new Chooser(title, rows, TextLine.EMPTY, ListBox.of(rows), Optional.empty(), UnaryOperator.identity(), id -> CHOOSE);
     }
 
     /** Of some rows, those that hold every word typed. */
@@ -104,7 +113,7 @@ public record Chooser(
     /** With something else typed; the caret alone leaves the row that is marked. */
     private Chooser with(TextLine line) {
         ListBox<Row> fitting = line.text().equals(filter.text()) ? list : ListBox.of(fitting(rows, line.text()));
-        return new Chooser(title, rows, line, fitting, chosen, left);
+        return new Chooser(title, rows, line, fitting, chosen, left, doing);
     }
 
     private State choose(State state) {
@@ -132,7 +141,7 @@ public record Chooser(
 
     @Override
     public Screen marking(int row) {
-        return new Chooser(title, rows, filter, list.mark(row), chosen, left);
+        return new Chooser(title, rows, filter, list.mark(row), chosen, left, doing);
     }
 
     @Override
@@ -181,7 +190,8 @@ public record Chooser(
         if (chosen.isEmpty()) {
             KEYS.hints(frame, box, "Esc");
         } else {
-            KEYS.hints(frame, box, "Enter", "Esc");
+            String words = list.current().map(row -> doing.apply(row.id())).orElse(CHOOSE);
+            KEYS.hints(frame, box, "Enter " + words, "Esc");
         }
     }
 }
