@@ -3,9 +3,13 @@ package versewind.plan;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import versewind.organ.Count;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 
@@ -27,6 +31,19 @@ public final class Verses {
                 .filter(verse -> verse.kind() == VerseKind.VERSE)
                 .count();
         return kind.usualLabel() + number;
+    }
+
+    /** How many, introductions and interludes apart: "4 verses, 1 introduction and 1 interlude". */
+    public static String counted(Stream<Verse> verses) {
+        Map<VerseKind, Long> kinds = verses.map(Verse::kind)
+                .map(kind -> kind.isOrganAlone() ? kind : VerseKind.VERSE)
+                .collect(Collectors.groupingBy(kind -> kind, Collectors.counting()));
+        List<String> counts = Stream.of(VerseKind.VERSE, VerseKind.INTRODUCTION, VerseKind.INTERLUDE)
+                .filter(kinds::containsKey)
+                .map(kind -> Count.of(kinds.get(kind), kind.word()))
+                .toList();
+        int last = counts.size() - 1;
+        return last < 1 ? String.join("", counts) : String.join(", ", counts.subList(0, last)) + " and " + counts.get(last);
     }
 
     /** The verses, with the usual label for those without one. */

@@ -18,6 +18,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Sought;
+import versewind.plan.Verses;
 import versewind.rules.Advice;
 import versewind.rules.Assessment;
 import versewind.rules.DynamicSteps;
@@ -183,7 +184,7 @@ final class Browsing implements AutoCloseable {
                     found.add(new LibraryEvent.Listed(
                             id + "\n" + i,
                             heading.title() + when,
-                            open.instrument().name() + ", " + hymn.verses().size() + " verses"));
+                            open.instrument().name() + ", " + Verses.counted(hymn.verses().stream())));
                 }
             }
         } catch (BadFile broken) {

@@ -9,6 +9,7 @@ import versewind.plan.Locks;
 import versewind.plan.Locks.Kept;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.plan.Verses;
 import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.Question;
@@ -71,7 +72,9 @@ final class LockCommands {
         return Question.before(
                 verses,
                 state,
-                "Lock it the same way in all " + verses + " verses of the service?",
+                "Lock it the same way in all "
+                        + Verses.counted(hymns.stream().flatMap(hymn -> hymn.verses().stream()))
+                        + " of the service?",
                 closed -> PlanChanges.edit(closed, work, plan.withHymns(hymns), work.place())
                         .says(said));
     }

@@ -10,6 +10,7 @@ import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.plan.Verses;
 import versewind.proposal.Proposal;
 import versewind.proposal.RegistrationProposer;
 import versewind.proposal.Usual;
@@ -89,7 +90,7 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
         int verses = work.verses().size();
         Question.Answer ofHymn = new Question.Answer(
                 "Enter",
-                "proposals for this hymn: " + Count.of(verses, "verse"),
+                "proposals for this hymn: " + Verses.counted(work.verses().stream()),
                 closed -> search(closed, plan, OptionalInt.of(hymn), verses));
         return asked(state, List.of(ofHymn, service(work, "P")));
     }
@@ -104,7 +105,8 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
         int verses = work.plan().places().size();
         return new Question.Answer(
                 key,
-                "proposals for the service: " + Count.of(verses, "verse"),
+                "proposals for the service: "
+ + Verses.counted(work.plan().places().stream().map(work.plan()::verse)),
                 closed -> search(closed, work.plan(), OptionalInt.empty(), verses));
     }
 
@@ -189,7 +191,7 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
     /** What to draw, why, and what speaks against it. */
     private List<String> full(Frame frame, State state, PlanEdit work, int columns) {
         Proposal proposal = list.current().orElseThrow();
-        String hands = hands(work, proposal.hands());
+        String hands = Wording.hands(work.instrument(), proposal.hands());
         List<String> lines = new ArrayList<>(Text.wrapped(
                 new RegistrationText(work.instrument()).format(proposal.registration()) + "; " + hands, columns));
         work.verse()
@@ -204,12 +206,6 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
             proposal.furtherRemarks().forEach(remark -> lines.addAll(Text.wrapped("- " + remark, columns)));
         }
         return lines;
-    }
-
-    private static String hands(PlanEdit work, HandsAndFeet hands) {
-        String right = work.instrument().divisions().get(hands.right()).name();
-        String left = work.instrument().divisions().get(hands.left()).name();
-        return hands.layout().word() + (right.equals(left) ? " on " + right : ", right " + right + ", left " + left);
     }
 
     private String title(PlanEdit work) {
