@@ -17,8 +17,8 @@ public record HandsAndFeet(Layout layout, int right, int left) {
         FOUR_PARTS,
         /** Soprano and alto in the right hand, tenor and bass in the left; the feet rest. */
         MANUALS_ONLY,
-        /** As four parts, but the feet play a manual through its coupler, with no pedal stop drawn. */
-        COUPLED_DOWN,
+        /** As four parts, but the feet play a manual through its coupler, and no pedal stop is needed. */
+        PEDAL_BY_COUPLER,
         /** Soprano alone in the right hand, alto and tenor in the left, bass on the pedal. */
         MELODY_SOLOED,
         /** Soprano alone in the right hand, alto, tenor and bass in the left; the feet rest. */

@@ -53,7 +53,7 @@ final class Explanation {
         return switch (sketch.draft().hands().layout()) {
             case FOUR_PARTS, MELODY_SOLOED -> "";
             case MANUALS_ONLY, SOLOED_WITHOUT_PEDAL -> ", hands only";
-            case COUPLED_DOWN -> ", the feet without 16 ft";
+            case PEDAL_BY_COUPLER -> ", the feet without 16 ft";
         };
     }
 

@@ -220,7 +220,7 @@ final class ScoreFunction {
         if ((requirement.isPeople() || requirement.isOfTune()) && !isGentle()) {
             return WITHOUT_PEDAL;
         }
-        return layout == Layout.COUPLED_DOWN ? WITHOUT_SIXTEEN_GENTLY : WITHOUT_PEDAL_GENTLY;
+        return layout == Layout.PEDAL_BY_COUPLER ? WITHOUT_SIXTEEN_GENTLY : WITHOUT_PEDAL_GENTLY;
     }
 
     /**

@@ -31,7 +31,7 @@ final class BuildingOrder {
         this.organ = organ;
         lead = hands.left();
         feet = hands.layout().usesPedal() ? organ.pedal() : OrganFacts.NO_PEDAL;
-        boolean hasPedal = feet != OrganFacts.NO_PEDAL && hands.layout() != HandsAndFeet.Layout.COUPLED_DOWN;
+        boolean hasPedal = feet != OrganFacts.NO_PEDAL && hands.layout() != HandsAndFeet.Layout.PEDAL_BY_COUPLER;
         choice = new StopChoice(organ, never, preferred, hasPedal);
         addFoundations();
         addSecondChorus();

@@ -118,7 +118,7 @@ record HelpScreen(TextLine filter, int marked) implements TextEntry, Covering {
         words.put("sone", "perceived loudness: twice as many, twice as loud");
         words.put("lag", "how late the sound reaches the farthest singers");
         words.put("caution, remark", "a finding; f shows all, with their fixes");
-        words.put("coupled down", "the feet play a manual through its coupler; no pedal stop is drawn");
+        words.put("pedal by coupler", "the feet play a manual through its coupler; any pedal stops drawn sound too");
         return words.entrySet().stream()
                 .map(each -> new Line("Marks and words", each.getKey(), each.getValue(), Optional.empty()))
                 .toList();

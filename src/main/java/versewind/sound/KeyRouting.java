@@ -10,7 +10,7 @@ import versewind.plan.HandsAndFeet;
 /**
  * The parts and octaves that reach each division, for the layout of hands and feet and the couplers drawn.
  *
- * <p>Hands and feet. Four parts and coupled down: soprano and alto in the right hand, tenor in the left, bass on the
+ * <p>Hands and feet. Four parts and pedal by coupler: soprano and alto in the right hand, tenor in the left, bass on the
  * pedal. Manuals only: tenor and bass in the left. Melody soloed: soprano in the right, alto and tenor in the left,
  * bass on the pedal, or in the left without pedal. Where there is no pedal the left hand plays the bass. Divisions that
  * share a manual all sound from it.
@@ -148,7 +148,7 @@ public final class KeyRouting {
             case SOPRANO -> right;
             case ALTO ->
                 switch (layout) {
-                    case FOUR_PARTS, COUPLED_DOWN, MANUALS_ONLY -> right;
+                    case FOUR_PARTS, PEDAL_BY_COUPLER, MANUALS_ONLY -> right;
                     case MELODY_SOLOED, SOLOED_WITHOUT_PEDAL -> left;
                 };
             case TENOR -> left;

@@ -196,7 +196,7 @@ class EstimateCommandTest {
                 "--singing | loud | Unknown value for --singing: \"loud\". Use \"gentle\", \"ordinary\", \"strong\","
                         + " \"full voice\".",
                 "--hands | three | Unknown value for --hands: \"three\". Use \"four parts\", \"manuals only\","
-                        + " \"coupled down\", \"melody soloed\", \"solo without pedal\".",
+                        + " \"pedal by coupler\", \"melody soloed\", \"solo without pedal\".",
                 "--right | Pedal | A hand cannot play the Pedal. Name the division of a manual.",
                 "--left | Choir | The organ has no division \"Choir\"."
                         + " The divisions are \"Great\", \"Swell\", \"Pedal\".",

@@ -97,7 +97,7 @@ class HelpCommandTest {
                 "sheet wedding --format = h      | html",
                 "change wedding --mode s         | small choir/soloist",
                 "change wedding --singing fu     | full voice",
-                "change wedding --hands co       | coupled down",
+                "change wedding --hands pe       | pedal by coupler",
                 "change wedding --verse Re       | Refrain",
                 "change wedding --box R          | Récit\\ expressif=",
                 "change wedding --box Sw = h     | half",

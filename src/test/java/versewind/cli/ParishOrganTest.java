@@ -143,7 +143,7 @@ class ParishOrganTest {
                 Mode.CONGREGATION,
                 Singing.ORDINARY,
                 150,
-                HandsAndFeet.on(Layout.COUPLED_DOWN, great),
+                HandsAndFeet.on(Layout.PEDAL_BY_COUPLER, great),
                 drawn(GREAT_DIAPASONS + "; couplers: Great to Pedal"));
         assertThat(with16.organDba().orElseThrow() - coupledDown.organDba().orElseThrow())
                 .isBetween(-1.5, 1.5);

@@ -24,7 +24,7 @@ class PlayerTest {
     @ParameterizedTest
     @CsvSource({
         "FOUR_PARTS, MANUALS_ONLY",
-        "COUPLED_DOWN, MANUALS_ONLY",
+        "PEDAL_BY_COUPLER, MANUALS_ONLY",
         "MANUALS_ONLY, MANUALS_ONLY",
         "MELODY_SOLOED, SOLOED_WITHOUT_PEDAL",
         "SOLOED_WITHOUT_PEDAL, SOLOED_WITHOUT_PEDAL"

@@ -150,7 +150,7 @@ class BuildingLineTest {
     void without_the_pedal_nothing_of_it_is_drawn() throws BadFile {
         OrganFacts organ = organ("st-tethwin");
         int great = organ.organ().mainDivision();
-        for (Layout layout : List.of(Layout.MANUALS_ONLY, Layout.COUPLED_DOWN)) {
+        for (Layout layout : List.of(Layout.MANUALS_ONLY, Layout.PEDAL_BY_COUPLER)) {
             List<Rung> rungs = line(organ, layout, great).rungs();
             IndexSet drawn = rungs.get(rungs.size() - 1).stops();
             assertThat(drawn.meets(organ.allOf(organ.pedal()))).isFalse();

@@ -108,7 +108,7 @@ class EditingTest {
         assertThat(desk.press("r").verse().hands().right()).isEqualTo(great);
         assertThat(desk.press("l").verse().hands().left()).isNotEqualTo(great);
         assertThat(desk.press("h").verse().hands().layout()).isEqualTo(Layout.MANUALS_ONLY);
-        assertThat(desk.press("h").verse().hands().layout()).isEqualTo(Layout.COUPLED_DOWN);
+        assertThat(desk.press("h").verse().hands().layout()).isEqualTo(Layout.PEDAL_BY_COUPLER);
     }
 
     @Test

@@ -112,7 +112,7 @@ class KeyRoutingTest {
     @ParameterizedTest
     @EnumSource(Action.class)
     void coupled_down_is_played_as_four_parts_are(Action action) {
-        HandsAndFeet hands = HandsAndFeet.on(Layout.COUPLED_DOWN, GREAT);
+        HandsAndFeet hands = HandsAndFeet.on(Layout.PEDAL_BY_COUPLER, GREAT);
         assertThat(heard(PEDAL, action, hands, "Great to Pedal")).isEqualTo("B");
         assertThat(heard(GREAT, action, hands, "Great to Pedal")).isEqualTo("S A T B");
     }

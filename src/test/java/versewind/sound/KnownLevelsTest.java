@@ -97,7 +97,7 @@ class KnownLevelsTest {
                 HandsAndFeet.on(Layout.FOUR_PARTS, GREAT),
                 draw(organ, and(GREAT_8_4, "Pedal: Bourdon 16", "Pedal: Bass Flute 8", "Great to Pedal")));
         Estimate coupled =
-                played(HandsAndFeet.on(Layout.COUPLED_DOWN, GREAT), draw(organ, and(GREAT_8_4, "Great to Pedal")));
+                played(HandsAndFeet.on(Layout.PEDAL_BY_COUPLER, GREAT), draw(organ, and(GREAT_8_4, "Great to Pedal")));
         assertThat(with16.organDba().orElseThrow() - coupled.organDba().orElseThrow())
                 .isBetween(0.0, 1.5);
         for (int band = 0; ThirdOctaves.centreHz(band) < 63; band++) {
