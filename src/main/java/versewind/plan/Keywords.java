@@ -7,7 +7,8 @@ import java.util.Map;
 public final class Keywords {
 
     /** What some were called before, and may still be called. */
-    private static final Map<String, String> FORMER = Map.of("solo voice", "soloist", "coupled down", "pedal by coupler");
+    private static final Map<String, String> FORMER =
+            Map.of("solo voice", "soloist", "coupled down", "pedal by coupler");
 
     private Keywords() {}
 

@@ -43,7 +43,9 @@ public final class Verses {
                 .map(kind -> Count.of(kinds.get(kind), kind.word()))
                 .toList();
         int last = counts.size() - 1;
-        return last < 1 ? String.join("", counts) : String.join(", ", counts.subList(0, last)) + " and " + counts.get(last);
+        return last < 1
+                ? String.join("", counts)
+                : String.join(", ", counts.subList(0, last)) + " and " + counts.get(last);
     }
 
     /** The verses, with the usual label for those without one. */

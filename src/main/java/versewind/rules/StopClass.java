@@ -89,7 +89,7 @@ public enum StopClass {
                 && (isVoxHumana(stop) || REGAL.matcher(stop.name()).find());
     }
 
-    /** True for a reed on high wind that is meant to stand out of full organ. */
+    /** True for a reed on high wind that is meant to stand out from full organ. */
     static boolean isTuba(Stop stop) {
         return TUBA.matcher(stop.name()).find();
     }

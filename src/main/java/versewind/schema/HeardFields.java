@@ -19,7 +19,7 @@ public final class HeardFields {
 
     public static final HeardFields USUAL = new HeardFields(
             "What is usually drawn for so many people, and how the organ is felt to be then.",
-            "what you call it: ordinary, gentle, full church",
+            "what you call it, such as ordinary, gentle or full church",
             "felt",
             HeardAs::felt);
 

@@ -21,6 +21,9 @@ public final class Wording {
     /** Of stops that are drawn and do not sound in this verse. */
     public static final String WAITS = "not heard here";
 
+    private static final String RIGHT_HAND = ", right hand ";
+    private static final String LEFT_HAND = ", left ";
+
     private Wording() {}
 
     /** Who sings and how: "congregation of 180, ordinary", "organ alone". */
@@ -59,8 +62,13 @@ public final class Wording {
         List<Division> divisions = organ.divisions();
         String right = divisions.get(hands.right()).name();
         String left = divisions.get(hands.left()).name();
-        String where = hands.right() == hands.left() ? "on " + right : "right " + right + ", left " + left;
-        return hands.layout().word() + " " + where;
+        String where = hands.right() == hands.left() ? " on " + right : RIGHT_HAND + right + LEFT_HAND + left;
+        return hands.layout().word() + where;
+    }
+
+    /** The same with hands on two manuals said as in print: "four parts, R.H. Swell, L.H. Great". */
+    public static String shortHands(String words) {
+        return words.replace(RIGHT_HAND, ", R.H. ").replace(LEFT_HAND, ", L.H. ");
     }
 
     /** Both: "congregation of 180, ordinary; four parts on Great". */

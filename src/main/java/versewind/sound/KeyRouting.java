@@ -10,8 +10,8 @@ import versewind.plan.HandsAndFeet;
 /**
  * The parts and octaves that reach each division, for the layout of hands and feet and the couplers drawn.
  *
- * <p>Hands and feet. Four parts and pedal by coupler: soprano and alto in the right hand, tenor in the left, bass on the
- * pedal. Manuals only: tenor and bass in the left. Melody soloed: soprano in the right, alto and tenor in the left,
+ * <p>Hands and feet. Four parts and pedal by coupler: soprano and alto in the right hand, tenor in the left, bass on
+ * the pedal. Manuals only: tenor and bass in the left. Melody soloed: soprano in the right, alto and tenor in the left,
  * bass on the pedal, or in the left without pedal. Where there is no pedal the left hand plays the bass. Divisions that
  * share a manual all sound from it.
  *

@@ -201,7 +201,7 @@ final class ReedAndPedalCases {
                         ChorusRule.PEDAL_SILENT,
                         CATHEDRAL.withPedal("Great"),
                         great(EIGHT, FOUR, TWO, "Great to Pedal")
-                                .withHands(CATHEDRAL.hands(Layout.COUPLED_DOWN, "Great", "Great"))),
+                                .withHands(CATHEDRAL.hands(Layout.PEDAL_BY_COUPLER, "Great", "Great"))),
                 keeps(ChorusRule.PEDAL_TOO_HIGH, pedal(EIGHT, FOUR, "Pedal: Super Octave 4", "Great to Pedal")),
                 keeps(
                         ChorusRule.DEEP_UNDER_FEW,

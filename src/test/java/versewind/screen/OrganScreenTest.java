@@ -57,7 +57,7 @@ class OrganScreenTest {
         assertThat(desk.screen().lines().limit(rows))
                 .anySatisfy(row -> assertThat(row).matches(".*Stop\\s*"))
                 .anySatisfy(row ->
-                        assertThat(row).contains("Name    " + on(desk).line().name()))
+                        assertThat(row).contains("Name      " + on(desk).line().name()))
                 .anySatisfy(row -> assertThat(row).contains("Family"))
                 .anySatisfy(row -> assertThat(row).contains("Enter edit  i add  s save"));
         assertThat(label).isNotBlank();

@@ -134,7 +134,7 @@ class ScreenGoldenTest {
                         "advent-80x24",
                         Desk.with("advent-candlelight", 80, 24),
                         "● Sesquialtera II",
-                        "the melody soloed right Rückpositiv, left Hauptwerk"),
+                        "the melody soloed, right hand Rückpositiv, left Hauptwerk"),
                 new Case(
                         "cathedral-last-page-80x24",
                         Desk.with("easter-cathedral", 80, 24).press("<End>"),
@@ -154,7 +154,7 @@ class ScreenGoldenTest {
                 new Case(
                         "silent-80x24",
                         Desk.with("harvest-festival", 80, 24).press("n", "0"),
-                        "Organ silent: nothing that is drawn sounds",
+                        "Organ silent: nothing is drawn",
                         "▸V1      all     −"),
                 new Case(
                         "proposing-80x24",
@@ -231,8 +231,8 @@ class ScreenGoldenTest {
                         "font, then the bell, then the choir's entry in canon."),
                 new Case(
                         "help-60x18",
-                        Desk.with("harvest-festival", 60, 18).press("?", "'coupled'"),
-                        "no pedal stop is drawn",
+                        Desk.with("harvest-festival", 60, 18).press("?", "'coupler'"),
+                        "any pedal stops drawn",
                         "Marks and words"),
                 new Case("help-120x40", Desk.with("harvest-festival", 120, 40).press("?"), "Filter:", "Moving about"),
                 new Case(

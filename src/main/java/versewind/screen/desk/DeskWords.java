@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Pressed;
@@ -100,7 +101,7 @@ final class DeskWords {
 
     private Flow stepped() {
         String words = stepped(notes.steps(here));
-        return words.isEmpty() ? new Flow() : new Flow().add(words, Style.NEAR);
+        return words.isEmpty() ? new Flow() : new Flow().add(words + ",", Style.NEAR);
     }
 
     /** How many steps stronger or softer than planned: "2 steps softer"; empty for none. */
@@ -296,20 +297,22 @@ final class DeskWords {
         }
         flow.add(verse.label(), Style.STRONG);
         String difference = difference(estimate(there), estimate(here));
-        flow.add(
-                Wording.who(verse, plan.heading().people(), estimate(there)) + (difference.isEmpty() ? "" : ","),
-                Style.TEXT);
-        if (!difference.isEmpty()) {
-            flow.add(difference, Style.TEXT);
-        }
-        if (verse.isOptional()) {
-            flow.add("may be left out", Style.NEAR);
+        boolean isPlayedOtherwise =
+                verse.isPlayed() && !verse.hands().equals(verse(here).hands());
+        List<String> said = Stream.of(
+                        Wording.who(verse, plan.heading().people(), estimate(there)),
+                        difference,
+                        verse.isOptional() ? "may be left out" : "",
+                        isPlayedOtherwise ? Wording.hands(organ, verse.hands()) : "")
+                .filter(words -> !words.isEmpty())
+                .toList();
+        for (int i = 0; i < said.size(); i++) {
+            boolean isLast = i == said.size() - 1;
+            Style style = isLast && isPlayedOtherwise ? Style.STRONG : Style.TEXT;
+            flow.add(said.get(i) + (isLast ? "" : ","), style);
         }
         if (!verse.isPlayed()) {
             return flow;
-        }
-        if (!verse.hands().equals(verse(here).hands())) {
-            spokenApart(flow).add(Wording.hands(organ, verse.hands()), Style.STRONG);
         }
         flow.paragraph();
         before(there).ifPresent(from -> moves(flow, from, there));
@@ -322,11 +325,6 @@ final class DeskWords {
         }
         long db = Math.round(there.organDba().getAsDouble() - now.organDba().getAsDouble());
         return db == 0 ? "same level" : Math.abs(db) + " dB " + (db > 0 ? "stronger" : "softer");
-    }
-
-    /** In words, what follows is parted from what is before. */
-    private Flow spokenApart(Flow flow) {
-        return marks == Marks.WORDS ? flow.paragraph() : flow;
     }
 
     /** What makes the verse stronger, or softer: the next two steps of the ladder, in as many words as fit. */

@@ -26,7 +26,7 @@ import versewind.stoplist.Lexicon;
 final class DraftLineText {
 
     /** Columns of the names of fields. */
-    private static final int NAME = 8;
+    private static final int NAME = 10;
 
     private DraftLineText() {}
 

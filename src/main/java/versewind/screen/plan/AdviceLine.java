@@ -19,7 +19,7 @@ import versewind.screen.toolkit.Text;
 final class AdviceLine {
 
     /** Columns for how many more findings there are. */
-    private static final int MORE = 4;
+    private static final int MORE = 12;
 
     /** The same in words. */
     private static final int SPOKEN_MORE = 16;
@@ -28,10 +28,11 @@ final class AdviceLine {
 
     /** Rows in which the weightiest finding is said to its end. */
     static int rows(State state, PlanEdit work, int columns) {
-        return Advice.on(work.sound()).mentions(work.plan(), work.place()).stream()
-                .findFirst()
-                .map(first -> Text.wrapped(words(first), room(state, columns)).size())
-                .orElse(1);
+        List<Finding> findings = Advice.on(work.sound()).mentions(work.plan(), work.place());
+        return findings.isEmpty()
+                ? 1
+                : Text.wrapped(words(findings.get(0)), room(state, findings, columns))
+                        .size();
     }
 
     /** "caution: The lead is lost.". */
@@ -52,7 +53,7 @@ final class AdviceLine {
         Finding first = findings.get(0);
         String more = findings.size() == 1 ? "" : more(state, findings.size() - 1);
         if (rows > 1) {
-            List<String> lines = Text.wrapped(words(first), room(state, frame.width() - 2));
+            List<String> lines = Text.wrapped(words(first), room(state, findings, frame.width() - 2));
             Box.write(frame, 1, y, lines, rows, Style.TEXT);
             frame.write(1, y, FindingsScreen.word(first) + ": ", FindingsScreen.style(first));
             int last = Math.min(rows, lines.size()) - 1;
@@ -75,12 +76,13 @@ final class AdviceLine {
     }
 
     /** Columns of the finding. */
-    private static int room(State state, int columns) {
-        return columns - (state.isSpoken() ? SPOKEN_MORE : MORE);
+    private static int room(State state, List<Finding> findings, int columns) {
+        int more = findings.size() == 1 ? 0 : state.isSpoken() ? SPOKEN_MORE : MORE;
+        return columns - more;
     }
 
     private static String more(State state, int others) {
-        return state.isSpoken() ? " And " + others + " more: f." : " " + Mark.PLUS.in(state.marks()) + others;
+        return state.isSpoken() ? " And " + others + " more: f." : " (" + others + " more: f)";
     }
 
     /** The sentence as far as there is room, cut after a word. */

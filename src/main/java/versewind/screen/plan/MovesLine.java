@@ -207,7 +207,10 @@ final class MovesLine {
     private static List<String> groups(State state, Instrument instrument, StopChanges moves, Detail detail) {
         List<String> groups = new ArrayList<>();
         for (StopChangesByDivision each : StopChangesByDivision.of(instrument, moves)) {
-            String box = each.box().map(to -> " " + ShortWords.box(to)).orElse("");
+            boolean isBoxAlone = each.drawn().isEmpty() && each.putIn().isEmpty();
+            String box = each.box()
+                    .map(to -> (isBoxAlone ? " " : ", ") + ShortWords.box(to))
+                    .orElse("");
             groups.add(detail.division(each.where())
                     + detail.knobs(Mark.DRAW.in(state.marks()), each.drawn())
                     + (state.isSpoken()

@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import versewind.organ.Count;
 import versewind.organ.RegistrationText;
-import versewind.plan.HandsAndFeet;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.Verses;
@@ -106,7 +104,7 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
         return new Question.Answer(
                 key,
                 "proposals for the service: "
- + Verses.counted(work.plan().places().stream().map(work.plan()::verse)),
+                        + Verses.counted(work.plan().places().stream().map(work.plan()::verse)),
                 closed -> search(closed, work.plan(), OptionalInt.empty(), verses));
     }
 

@@ -62,8 +62,10 @@ final class SheetForm {
                     case PAGE, LARGE, CHANGES_ONLY, WITH_LADDER, DEPUTY -> ".html";
                     case TEXT -> ".txt";
                 };
-        FormBox.Field file =
-                FormBox.Field.of("File", work.id() + ending, "its name, beside the plan, or a path from / on");
+        FormBox.Field file = FormBox.Field.of(
+                "File",
+                work.id() + ending,
+                "a name, to be beside the plan, or a whole path such as /home/anna/sheet" + ending);
         return FormBox.of("Write the sheet: " + wanted.word(), List.of(file), (form, closed) -> {
             if (form.isBlank(0)) {
                 throw new FormBox.Wrong(0, "Enter the name of a file, such as " + work.id() + ending + ".");

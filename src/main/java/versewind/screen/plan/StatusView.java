@@ -122,6 +122,9 @@ final class StatusView {
             frame.write(1, y, frame.fit(String.join("; ", parts), limit - 1), Style.TEXT);
             return;
         }
+        if (parts.stream().mapToInt(part -> Text.columns(part) + 3).sum() > limit) {
+            parts.replaceAll(Wording::shortHands);
+        }
         int x = 1;
         for (int i = 0; i < parts.size(); i++) {
             String part = " " + parts.get(i) + " ";
@@ -194,7 +197,8 @@ final class StatusView {
             pieces.add(new Piece("Nobody plays", Style.TEXT));
             return pieces;
         }
-        pieces.add(organ(estimate, length));
+        String silence = verse.registration().stops().isEmpty() ? "nothing is drawn" : "nothing that is drawn sounds";
+        pieces.add(organ(estimate, silence, length));
         Balance balance = estimate.balance();
         String mark = ShortWords.mark(state.marks(), balance);
         pieces.add(new Piece((mark + " " + Wording.verdict(balance)).strip(), ShortWords.style(balance.verdict())));
@@ -206,15 +210,13 @@ final class StatusView {
         return pieces;
     }
 
-    private static Piece organ(Estimate estimate, Length length) {
+    private static Piece organ(Estimate estimate, String silence, Length length) {
         return estimate.dynamic().isPresent()
                 ? new Piece(
                         (length == Length.WITHOUT_ODDS ? "" : "Organ ")
                                 + estimate.dynamic().get().word(),
                         Style.STRONG)
-                : new Piece(
-                        length == Length.SHORT ? "Organ silent" : "Organ silent: nothing that is drawn sounds",
-                        Style.TEXT);
+                : new Piece(length == Length.SHORT ? "Organ silent" : "Organ silent: " + silence, Style.TEXT);
     }
 
     /** The levels behind the verdict: "Organ 86±4 dB(A), 71±15 sone, 101±3 phon; singing 84±3 dB(A)". */

@@ -98,7 +98,14 @@ public record Chooser(
 
     /** A list that is only read. */
     public static Chooser read(String title, List<Row> rows) {
-        return new Chooser(title, rows, TextLine.EMPTY, ListBox.of(rows), Optional.empty(), UnaryOperator.identity(), id -> CHOOSE);
+        return new Chooser(
+                title,
+                rows,
+                TextLine.EMPTY,
+                ListBox.of(rows),
+                Optional.empty(),
+                UnaryOperator.identity(),
+                id -> CHOOSE);
     }
 
     /** Of some rows, those that hold every word typed. */

@@ -31,8 +31,10 @@ public record FormBox(String title, List<Field> fields, int at, String complaint
     private static final int NAME = 10;
     private static final int WIDTH = 76;
 
-    /** The most rows of a field, and of what is said. */
-    private static final int MOST_ROWS = 3;
+    /** The most rows of a field. */
+    private static final int MOST_ROWS = 5;
+
+    private static final int MOST_SAID = 3;
 
     /** Rows under the fields: two at least for what is said, one for keys. */
     private static final int BELOW = 3;
@@ -238,7 +240,7 @@ public record FormBox(String title, List<Field> fields, int at, String complaint
         int width = Math.min(WIDTH, frame.width() - 4);
         boolean isWrong = !complaint.isEmpty();
         List<String> lines = Text.wrapped(isWrong ? complaint : hint(), width).stream()
-                .limit(MOST_ROWS)
+                .limit(MOST_SAID)
                 .toList();
         int below = Math.max(BELOW, lines.size() + 1) + (actions.check == Check.NONE ? 0 : 1);
         List<Integer> rows = rows(width - NAME, frame.height() - 4 - below);
