@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import versewind.acoustics.NoiseDose;
 import versewind.acoustics.NoiseDose.Exposure;
 import versewind.plan.Hymn;
@@ -24,6 +26,9 @@ import versewind.sound.Estimate;
  * @param choir in the choir's place; empty where nothing sounds
  */
 public record NoiseExposure(double minutes, Optional<Seat> organist, Optional<Seat> choir) {
+
+    /** From this share of the dose on something is said of it beside the music. An estimate. */
+    private static final double LEAST_SAID = 0.1;
 
     /**
      * A seat.
@@ -123,6 +128,20 @@ public record NoiseExposure(double minutes, Optional<Seat> organist, Optional<Se
                 + choir.map(seat -> "; " + words("the choir", seat)).orElse("")
                 + ". The dose is NIOSH's for a day (85 dB(A) over 8 hours); length and levels are estimates. "
                 + Caution.DEFERENCE);
+    }
+
+    /** In a short line, where a seat has {@link #LEAST_SAID} or more of the dose. */
+    public Optional<String> caution() {
+        String seats = Stream.of(
+                        organist.filter(NoiseExposure::isSaid).map(seat -> percent(seat.share) + "% for the organist"),
+                        choir.filter(NoiseExposure::isSaid).map(seat -> percent(seat.share) + "% for the choir"))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(", "));
+        return seats.isEmpty() ? Optional.empty() : Optional.of("Ears: of a day's noise dose, about " + seats + ".");
+    }
+
+    private static boolean isSaid(Seat seat) {
+        return seat.share >= LEAST_SAID;
     }
 
     private static String words(String who, Seat seat) {

@@ -136,7 +136,8 @@ public record Sheet(
 
     private static List<String> cautions(Plan plan, Assessment assessment, OrganSound sound) {
         NoiseExposure ears = NoiseExposure.of(plan, assessment, new EarSeats(sound));
-        return Stream.concat(Stream.of(Caution.ESTIMATE), ears.words().stream()).toList();
+        return Stream.concat(Stream.of(Caution.ESTIMATE), ears.caution().stream())
+                .toList();
     }
 
     private static VerseSheet verse(

@@ -102,4 +102,17 @@ class NoiseExposureTest {
         assertThat(silence.words()).isEmpty();
         assertThat(ears().words()).isEmpty();
     }
+
+    @Test
+    void beside_the_music_it_is_said_of_seats_with_a_tenth_of_the_dose_or_more() {
+        NoiseExposure.Seat less = new NoiseExposure.Seat(8, 86, 4, 0.099, 76);
+        NoiseExposure.Seat more = new NoiseExposure.Seat(3, 93, 4, 0.354, 80);
+
+        assertThat(new NoiseExposure(12, Optional.of(less), Optional.of(less)).caution())
+                .isEmpty();
+        assertThat(new NoiseExposure(12, Optional.of(more), Optional.of(less)).caution())
+                .hasValue("Ears: of a day's noise dose, about 35% for the organist.");
+        assertThat(new NoiseExposure(12, Optional.of(more), Optional.of(more)).caution())
+                .hasValue("Ears: of a day's noise dose, about 35% for the organist, 35% for the choir.");
+    }
 }

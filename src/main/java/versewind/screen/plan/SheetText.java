@@ -56,7 +56,15 @@ public final class SheetText {
         }
         hanging("", page.name());
         lines.add("=".repeat(Math.min(columns, Text.columns(lettering.apply(page.name())))));
-        page.blocks().forEach(block -> block("", block));
+        boolean isCautioned = false;
+        for (SheetPage.Block block : page.blocks()) {
+            boolean isCaution = block instanceof SheetPage.Line line && line.look() == SheetPage.Look.CAUTION;
+            if (isCaution && !isCautioned) {
+                lines.add("");
+            }
+            isCautioned = isCaution;
+            block("", block);
+        }
     }
 
     /** A part of a page after a head of its first line; the rest is indented as far. */
