@@ -2,10 +2,14 @@ package versewind.stoplist;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
@@ -17,6 +21,28 @@ final class Prose {
     /** A paragraph without two of these is a list, however it is punctuated. */
     private static final int FEWEST_STOPS = 2;
 
+    /** "of eight feet", "of three ranks". */
+    private static final Map<String, String> FIGURES = Map.of(
+            "one",
+            "1",
+            "two",
+            "2",
+            "three",
+            "3",
+            "four",
+            "4",
+            "five",
+            "5",
+            "eight",
+            "8",
+            "sixteen",
+            "16",
+            "thirty-two",
+            "32");
+
+    private static final Pattern IN_WORDS = Pattern.compile("(?i)\\b(?:" + String.join("|", FIGURES.keySet())
+            + ")(?:(?=[ -](?:feet|foot|ranks?)\\b)|(?<=\\bof \\w{3,7})$)");
+
     private static final int LONGEST = 20_000;
     private static final int LONGEST_SHORTENED = 4;
 
@@ -25,11 +51,19 @@ final class Prose {
     private final List<PageText.Numbered> lines = new ArrayList<>();
     private int stops;
     private int headings;
+    private boolean coupled;
 
     private Prose(List<PageText.Numbered> source) {
-        this.source = source;
+        this.source = source.stream()
+                .map(each -> new PageText.Numbered(each.number(), inFigures(each.text())))
+                .toList();
         this.text = String.join(
-                " ", source.stream().map(each -> each.text().strip()).toList());
+                " ", this.source.stream().map(each -> each.text().strip()).toList());
+    }
+
+    private static String inFigures(String text) {
+        return IN_WORDS.matcher(text)
+                .replaceAll(number -> FIGURES.get(number.group().toLowerCase(Locale.ROOT)));
     }
 
     /** The lines with all such paragraphs spelled out; the same lines where there are none. */
@@ -75,7 +109,7 @@ final class Prose {
                 from = i + 1;
             }
         }
-        return stops >= FEWEST_STOPS && headings > 0 ? lines : List.of();
+        return (stops >= FEWEST_STOPS && headings > 0) || coupled ? lines : List.of();
     }
 
     private static boolean isEnd(Line line, int token) {
@@ -103,6 +137,13 @@ final class Prose {
             String piece = pieces.pop();
             Line words = new Line(piece);
             int stop = stop(words);
+            if (stop < 0 && !before.isEmpty() && isOfBoth(words)) {
+                List<String> stops = new ArrayList<>(Segments.split(before.toString(), Prose::isBetween));
+                Collections.reverse(stops);
+                stops.forEach(each -> pieces.push(each + " " + words.part(1, words.size())));
+                before.setLength(0);
+                continue;
+            }
             if (stop < 0) {
                 before.append(before.isEmpty() ? "" : ", ").append(piece);
                 continue;
@@ -138,16 +179,24 @@ final class Prose {
     }
 
     private static boolean isBetween(Line line, int token) {
-        return (line.isSign(token, ",") && !Character.isDigit(line.after(token))) || Segments.isAnd(line, token);
+        // "a Twelfth, 2 2/3 feet"
+        boolean pitch = line.is(token + 1) && Pitches.marked(line, token + 1) > 0;
+        return (line.isSign(token, ",") && !Character.isDigit(line.after(token)) && !pitch)
+                || Segments.isAnd(line, token);
     }
 
     /** "The couplers are Swell to Great and Swell to Pedal" with a colon in the place of the verb. */
-    private static String couplers(Line line) {
+    private String couplers(Line line) {
         int head = IntStream.range(0, line.size())
                 .filter(i -> line.is(i, "part couplers"))
                 .findFirst()
                 .orElse(-1);
         int verb = head + 1;
+        int follows = verb + line.phrase("as follows", verb);
+        if (head > 1 && follows > verb && line.isSign(follows, ":")) {
+            coupled = true;
+            return line.at(head).text() + ": " + line.part(follows + 1, line.size());
+        }
         boolean lists = head >= 0
                 && head <= 1
                 && verb + 1 < line.size()
@@ -176,6 +225,11 @@ final class Prose {
             }
         }
         return -1;
+    }
+
+    /** "A Flute and a Diapason, both of 8 feet". */
+    private static boolean isOfBoth(Line line) {
+        return line.is(0, "both") && end(line, 0) == line.size();
     }
 
     /** Where the first figures behind a name end; -1 where there are none. */

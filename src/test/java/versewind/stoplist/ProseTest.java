@@ -84,4 +84,26 @@ class ProseTest {
         assertThat(told(list)).isEqualTo("Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16");
         assertThat(list.doubts()).isEqualTo(List.of());
     }
+
+    @Test
+    void a_contract_tells_the_pitches_in_words_and_the_couplers_below() {
+        StopList read = StopList.read("""
+            The GREAT MANUAL is to contain an Open Diapason of eight feet, of metal, 56 pipes; a Twelfth,
+            2 2/3 feet; a Gamba and a Melodia, both of eight feet; and a Cymbal of two ranks.
+
+            The SWELL is to have a Bourdon of sixteen feet, of wood, and a Vox Humana of
+            eight feet which shall draw by one knob.
+
+            There shall be Couplers as follows: Swell to Great; and Swell to
+            Great at the octave.
+            """);
+        assertThat(told(read))
+                .isEqualTo("Great: Open Diapason 8, Twelfth 2 2/3, Gamba 8, Melodia 8, Cymbal; "
+                        + "Swell: Bourdon 16, Vox Humana 8");
+        assertThat(read.stops().filter(stop -> stop.name().equals("Cymbal")).map(ReadStop::ranks))
+                .containsExactly(2);
+        assertThat(read.couplers())
+                .extracting(each -> each.source() + " " + each.keyboard() + " " + each.kind())
+                .containsExactly("Swell Great UNISON", "Swell Great OCTAVE");
+    }
 }
