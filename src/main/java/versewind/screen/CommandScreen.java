@@ -39,7 +39,8 @@ record CommandScreen(TextLine text, int marked) implements TextEntry {
             "findings: what a colleague would say", "check faults advice",
             "feedback: too soft, right, too strong", "heard answers",
             "usual registrations: recall one", "favourites",
-            "edit title, date and people of the service", "rename heading seats");
+            "edit title, date and people of the service", "rename heading seats",
+            "how the verse sounds: plain, bright, festal, gentle", "mood character");
 
     private static final int MOST_ROWS = 10;
 

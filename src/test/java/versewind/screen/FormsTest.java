@@ -143,7 +143,7 @@ class FormsTest {
         assertThat(desk.press("E").form().text(7)).isEmpty();
         desk.press("<Esc>");
         fill("E", 6, "merry");
-        assertThat(desk.form().complaint()).startsWith("Mood: ").contains("gentle, plain, bright or festal");
+        assertThat(desk.form().complaint()).startsWith("To sound: ").contains("gentle, plain, bright or festal");
         desk.press("^U", "<Enter>");
         assertThat(desk.hymn().verses()).extracting(Verse::mood).contains(Mood.BRIGHT, Mood.PLAIN);
     }

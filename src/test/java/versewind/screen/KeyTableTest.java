@@ -234,4 +234,11 @@ class KeyTableTest {
         assertThat(Desk.with("harvest-festival", 80, 24).press("j").said())
                 .isEqualTo("j does nothing here; ? lists the keys that do.");
     }
+
+    @Test
+    void over_another_screen_it_is_said_what_the_key_does_there() {
+        Desk findings = Desk.with("harvest-festival", 80, 24).press("f");
+        assertThat(findings.press("s").said()).isEqualTo("s does nothing here; Esc, then s: save.");
+        assertThat(findings.press("j").said()).isEqualTo("j does nothing here; ? lists the keys that do.");
+    }
 }

@@ -90,7 +90,7 @@ class LockCommandsTest {
     void one_key_goes_through_the_moods() {
         assertThat(desk.press("g").verse().mood()).isEqualTo(Mood.BRIGHT);
         assertThat(desk.press("g").verse().mood()).isEqualTo(Mood.FESTAL);
-        assertThat(desk.said()).isEqualTo("Intro is to sound festal.");
+        assertThat(desk.said()).isEqualTo("Intro is to sound festal. E sets the whole hymn.");
         assertThat(desk.press("g").verse().mood()).isEqualTo(Mood.GENTLE);
         assertThat(desk.press("g").verse().mood()).isEqualTo(Mood.PLAIN);
     }

@@ -34,6 +34,7 @@ final class HymnForm {
     private static final int SUNG = OF_NEW.size();
     private static final Pattern VERSES = Pattern.compile("(\\d{1,3})\\s*(v|verses?)?\\.?", Pattern.CASE_INSENSITIVE);
     private static final int USUAL_VERSES = 4;
+    private static final String MOOD = "To sound";
 
     private HymnForm() {}
 
@@ -41,7 +42,8 @@ final class HymnForm {
         RowForm<Hymn> row = row(HymnFields.HEAD.fields(), hymn);
         int mood = row.asked().size();
         List<FormBox.Field> fields = new ArrayList<>(row.fields());
-        fields.add(FormBox.Field.of("Mood", moodOf(hymn), "of every verse: " + moods() + "; blank: each its own"));
+        fields.add(FormBox.Field.of(
+                MOOD, moodOf(hymn), "how every verse is to sound: " + moods() + "; blank: each its own"));
         return FormBox.of("Hymn", fields, (form, closed) -> {
                     if (form.isBlank(TITLE)) {
                         throw new FormBox.Wrong(TITLE, "A hymn needs a title.");
@@ -75,7 +77,7 @@ final class HymnForm {
         try {
             return VerseFields.MOOD.parse(form.text(field));
         } catch (Refused refused) {
-            throw new FormBox.Wrong(field, "Mood: " + refused.problemAndRemedy());
+            throw new FormBox.Wrong(field, MOOD + ": " + refused.problemAndRemedy());
         }
     }
 

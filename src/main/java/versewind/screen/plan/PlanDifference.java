@@ -103,7 +103,7 @@ record PlanDifference(Optional<VersePlace> place, String words) {
         add(words, before.kind(), after.kind(), "the kind of verse");
         add(words, before.label(), after.label(), "the label");
         add(words, before.note(), after.note(), "the note");
-        add(words, before.mood(), after.mood(), "the mood");
+        add(words, before.mood(), after.mood(), "how it is to sound");
         add(words, before.locks(), after.locks(), "what proposals keep");
         add(words, before.answer(), after.answer(), "the feedback");
         add(words, before.silenced(), after.silenced(), "an ignored finding");

@@ -119,7 +119,7 @@ public record PlanScreen() implements Screen {
                         "they sing more strongly",
                         verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, 1)))
                 .key("-", "they sing more gently", verse((s, work, verse) -> PlayingCommands.sing(s, work, verse, -1)))
-                .key("g", "character of the verse: plain, bright, festal, gentle", verse(PlayingCommands::nextMood))
+                .key("g", "how the verse sounds: plain, bright, festal, gentle", verse(PlayingCommands::nextMood))
                 .key(
                         "#",
                         "number of singers, or of people present",
@@ -148,7 +148,7 @@ public record PlanScreen() implements Screen {
                 .heading("Hymns and service")
                 .key(
                         "E",
-                        "edit title, tune, key and tempo of the hymn",
+                        "edit title, tune, key and tempo of the hymn, and how it sounds",
                         hymn((s, work, hymn) -> s.open(HymnForm.of(work, hymn))))
                 .key("I", "add a hymn after this one", plan((s, work) -> s.open(HymnForm.ofNew(work))))
                 .key("D", "duplicate the hymn", hymn(ArrangeCommands::duplicateHymn))

@@ -16,6 +16,8 @@ import versewind.screen.state.State;
 final class PlayingCommands {
     private static final String NOBODY = "The organ plays alone in this verse.";
 
+    private static final String WHOLE_HYMN = " E sets the whole hymn.";
+
     private PlayingCommands() {}
 
     /** Sets who sings; a soloed melody takes its way of playing with it, and leaves it with it. */
@@ -60,7 +62,7 @@ final class PlayingCommands {
         State step = PlanChanges.change(state, work, after);
         boolean isSungAsBefore = after.singing() == verse.singing() || !verse.isSung();
         String too = isSungAsBefore ? "" : " They sing " + sung(after.singing()) + ".";
-        return step.says(verse.label() + " is to sound " + after.mood().word() + "." + too);
+        return step.says(verse.label() + " is to sound " + after.mood().word() + "." + too + WHOLE_HYMN);
     }
 
     /** A verse in another mood; a gentle one takes the singing with it, and leaves it with it. */

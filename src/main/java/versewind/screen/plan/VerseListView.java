@@ -24,6 +24,10 @@ final class VerseListView {
     private static final int WHO = 5;
     private static final int LEVEL = 3;
     private static final int WORD = 16;
+
+    /** Numbers of hymns stand right-aligned in so many columns at most. */
+    private static final int MOST_NUMBER = 4;
+
     private static final int SHARE = "share".length();
 
     private VerseListView() {}
@@ -193,10 +197,17 @@ final class VerseListView {
     private static void paintHymns(Frame frame, PlanEdit work, Layout layout, int y, int room) {
         frame.write(layout.listX() + 1, y, "Hymns", Style.HEADING);
         List<Hymn> hymns = work.plan().hymns();
+        int numbers = Math.min(
+                MOST_NUMBER,
+                hymns.stream()
+                        .mapToInt(hymn -> Text.columns(hymn.number()))
+                        .max()
+                        .orElse(0));
         new ListBox<>(hymns, work.place().hymn()).each(y + 1, room, (hymn, i, row) -> {
             boolean here = i == work.place().hymn();
             frame.write(layout.listX(), row, here ? frame.mark(Mark.HERE) : " ", Style.STRONG);
-            String line = (hymn.number() + " " + hymn.title()).strip();
+            String before = " ".repeat(Math.max(0, numbers - Text.columns(hymn.number())));
+            String line = numbers == 0 ? hymn.title() : before + hymn.number() + " " + hymn.title();
             frame.write(
                     layout.listX() + 1, row, frame.fit(line, layout.listWidth() - 2), here ? Style.STRONG : Style.TEXT);
         });

@@ -135,6 +135,15 @@ public final class KeyTable<S extends Screen> {
         }
     }
 
+    /** What a key does on the top screen. */
+    static Optional<String> does(State state, Key key) {
+        return commands(state).stream()
+                .map(Command::row)
+                .filter(row -> row.keys().contains(key))
+                .map(Row::does)
+                .findFirst();
+    }
+
     /** What can be done on the top screen, its own commands first. */
     public static List<Command<?>> commands(State state) {
         Screen top = state.top();

@@ -97,7 +97,11 @@ public interface Screen {
 
     /** After a key that the table does not have. */
     default State typed(Key key, State state) {
-        return state.says(key.name() + " does nothing here; ? lists the keys that do.");
+        State beneath = state.close();
+        Optional<String> then = beneath.top() == this ? Optional.empty() : KeyTable.does(beneath, key);
+        return state.says(key.name() + " does nothing here; "
+                + then.map(words -> "Esc, then " + key.name() + ": " + words + ".")
+                        .orElse("? lists the keys that do."));
     }
 
     /** After text was pasted as one piece, which is never taken for keys. */
