@@ -38,7 +38,7 @@ record CommandScreen(TextLine text, int marked) implements TextEntry {
             "desk: the verse fills the screen, to play from", "ladder play steps louder softer",
             "findings: what a colleague would say", "check faults advice",
             "feedback: too soft, right, too strong", "heard answers",
-            "usual registrations: recall one", "favourites",
+            "usual registrations: recall one; what feedback was kept", "favourites",
             "edit title, date and people of the service", "rename heading seats",
             "how the verse sounds: plain, bright, festal, gentle", "mood character");
 

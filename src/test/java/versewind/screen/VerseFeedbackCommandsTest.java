@@ -126,6 +126,27 @@ class VerseFeedbackCommandsTest {
         desk.press("y", "<Esc>");
         assertThat(desk.question()).isEmpty();
         desk.press("<Esc>", "R");
-        assertThat(desk.characters()).contains("2026-10-04, 208 V1").contains("too strong");
+        assertThat(desk.characters()).contains("Sun 4 Oct 2026          1 answer: 1 too strong");
+    }
+
+    @Test
+    void answers_are_folded_by_service_and_deleted_one_by_one_or_all_at_once() {
+        desk.press("y", "n", "y", "y", "n", "y", "y", "Y");
+        kept();
+        desk.press("R");
+        assertThat(desk.characters())
+                .contains("Sun 4 Oct 2026          3 answers: 1 too soft, 2 right")
+                .contains("Enter show answers")
+                .doesNotContain("208 V2");
+        desk.press("<Enter>");
+        assertThat(desk.characters()).contains("Enter hide answers").contains("  208 V1 ", "  208 V2 ", "  208 V3 ");
+        desk.press("<Down>", "x");
+        assertThat(kept().answers())
+                .extracting(HeardRegistration::name)
+                .containsExactly("2026-10-04, 208 V2", "2026-10-04, 208 V3");
+        desk.press("<Up>", "x");
+        assertThat(desk.question()).isEqualTo("Delete the 2 answers of Sun 4 Oct 2026?");
+        desk.press("<Enter>");
+        assertThat(kept()).isEqualTo(Experience.NONE);
     }
 }

@@ -48,7 +48,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
             .key("-", "fewer people are present", on((desk, state, work) -> desk.count(state, work, -1)))
             .key(
                     "y",
-                    "feedback: how the organ was in every verse",
+                    "feedback: how the organ was in every verse; R in the plan lists what was kept",
                     on((desk, state, work) -> FeedbackScreen.open(state, work, desk.notes)))
             .key("L", "large letters, or the usual ones", on((desk, state, work) -> state.withOtherLetters()))
             .key(

@@ -100,7 +100,7 @@ public record PlanScreen() implements Screen {
                         "V",
                         "lock it the same way in every verse of the service",
                         verse(LockCommands::lockThroughout))
-                .key("R", "usual registrations: recall one", plan(UsualScreen::open))
+                .key("R", "usual registrations: recall one; what feedback was kept", plan(UsualScreen::open))
                 .key("*", "keep what is drawn as a usual registration", verse(UsualForm::ofVerse))
                 .key("P", "proposals: what to draw", verse((s, w, verse) -> ProposalsScreen.open(s, w)))
                 .key("A", "proposals for the whole service, then its curve", plan(ProposalsScreen::forService))

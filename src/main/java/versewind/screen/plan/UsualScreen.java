@@ -1,7 +1,10 @@
 package versewind.screen.plan;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.Contradiction;
 import versewind.calibration.Experience;
@@ -15,6 +18,7 @@ import versewind.screen.state.KeyTable;
 import versewind.screen.state.Listing;
 import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
+import versewind.screen.state.Question;
 import versewind.screen.state.Screen;
 import versewind.screen.state.State;
 import versewind.screen.toolkit.Box;
@@ -27,27 +31,26 @@ import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
 
 /**
- * The registrations that are usually drawn on an organ, over the plan or the organ: a short list to recall one from.
+ * The registrations that are usually drawn on an organ, over the plan or the organ: a short list to recall one from,
+ * and below it the feedback, service by service.
  *
  * @param list by their names
+ * @param unfolded the services whose verses are shown
  * @param organ the organ
  * @param owner how the organ is open
  */
-public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ, Owner owner)
-        implements Listing<HeardRegistration> {
+public record UsualScreen(ListBox<UsualRow> list, Set<String> unfolded, CalibratedOrgan organ, Owner owner)
+        implements Listing<UsualRow> {
 
     public static final KeyTable<UsualScreen> KEYS = KeyTable.<UsualScreen>under("Usual registrations")
-            .list("registration")
-            .key("Enter", "take it for this verse", UsualScreen::recall)
+            .list("row")
+            .key("Enter", "take it for this verse; show or hide the answers of a service", UsualScreen::enter)
             .key("i", "add one", (screen, state) -> state.open(UsualForm.ofGuess(screen.organ, screen.owner)))
-            .key("e", "edit", (screen, state) -> screen.onMarked(state, heard -> screen.edit(state, heard)))
+            .key("e", "edit", (screen, state) -> screen.onMarked(state, row -> screen.edit(state, row)))
             .key(
                     "x, Delete",
-                    "delete",
-                    (screen, state) -> screen.onMarked(
-                            state,
-                            heard -> state.wants(screen.owner.keeping(
-                                    screen.organ.experience().without(heard), screen.organ.experience()))))
+                    "delete it, or all answers of a service",
+                    (screen, state) -> screen.onMarked(state, row -> screen.delete(state, row)))
             .key("Esc, q", "close", (screen, state) -> state.close());
 
     private static final int WIDTH = 76;
@@ -71,10 +74,14 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
         }
     }
 
-    /** What is done with the marked registration. */
+    public UsualScreen {
+        unfolded = Set.copyOf(unfolded);
+    }
+
+    /** What is done with the marked row. */
     @FunctionalInterface
     private interface OnUsual {
-        State on(HeardRegistration usual);
+        State on(UsualRow row);
     }
 
     static State open(State state, PlanEdit work) {
@@ -83,21 +90,45 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
 
     /** The list; where it is empty, the form of the first. */
     static State open(State state, CalibratedOrgan organ, Owner owner) {
-        List<HeardRegistration> heard = organ.experience().all();
+        List<UsualRow> rows = UsualRow.of(organ.experience(), Set.of());
         return state.open(
-                heard.isEmpty() ? UsualForm.ofGuess(organ, owner) : new UsualScreen(ListBox.of(heard), organ, owner));
+                rows.isEmpty()
+                        ? UsualForm.ofGuess(organ, owner)
+                        : new UsualScreen(ListBox.of(rows), Set.of(), organ, owner));
     }
 
     private State onMarked(State state, OnUsual action) {
         return list.current().map(action::on).orElseGet(() -> state.says("None yet. Press i to add one."));
     }
 
-    private State recall(State state) {
+    private State enter(State state) {
         return onMarked(
                 state,
-                usual -> owner == Owner.ORGAN_BEING_CHANGED
-                        ? edit(state, usual)
-                        : state.onWork(work -> recalled(state.close(), work, usual)));
+                row -> row.isService()
+                        ? state.show(folding(row.service()))
+                        : owner == Owner.ORGAN_BEING_CHANGED
+                                ? edit(state, row)
+                                : state.onWork(work -> recalled(state.close(), work, row.first())));
+    }
+
+    /** With the verses of a service shown that were not, or the other way round. */
+    private UsualScreen folding(String service) {
+        Set<String> others = new HashSet<>(unfolded);
+        if (!others.remove(service)) {
+            others.add(service);
+        }
+        return new UsualScreen(
+                new ListBox<>(UsualRow.of(organ.experience(), others), list.marked()), others, organ, owner);
+    }
+
+    private State delete(State state, UsualRow row) {
+        Experience known = organ.experience();
+        Experience left = row.heard().stream().reduce(known, Experience::without, (one, other) -> other);
+        return Question.before(
+                row.heard().size(),
+                state,
+                "Delete the " + row.heard().size() + " answers of " + row.name() + "?",
+                closed -> closed.wants(owner.keeping(left, known)));
     }
 
     private static State recalled(State state, PlanEdit work, HeardRegistration usual) {
@@ -111,10 +142,12 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
                 : PlanChanges.change(state, work, after).says("Recalled \"" + usual.name() + "\" (u to undo).");
     }
 
-    private State edit(State state, HeardRegistration heard) {
-        return organ.experience().usual().contains(heard)
-                ? state.open(UsualForm.of(heard, organ, owner))
-                : state.says("Feedback is as it was recorded after the service. Press x to remove it.");
+    private State edit(State state, UsualRow row) {
+        return switch (row.kind()) {
+            case USUAL -> state.open(UsualForm.of(row.first(), organ, owner));
+            case ANSWER -> state.says("Feedback is as it was recorded after the service. Press x to remove it.");
+            case SERVICE -> state.says("Press Enter to show its answers, x to remove them all.");
+        };
     }
 
     /** What an organist knows was written into the organ's file. */
@@ -123,7 +156,10 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
         State next = state.update(
                 UsualScreen.class,
                 screen -> new UsualScreen(
-                        new ListBox<>(organ.experience().all(), screen.list.marked()), organ, screen.owner));
+                        new ListBox<>(UsualRow.of(organ.experience(), screen.unfolded), screen.list.marked()),
+                        screen.unfolded,
+                        organ,
+                        screen.owner));
         Optional<State> written = next.withFileWritten();
         if (written.isPresent()) {
             return written.get().says("Kept in the organ's file.");
@@ -177,17 +213,6 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
         return heard.size() == 1 ? "\"" + heard.get(0).name() + "\"" : "feedback on " + heard.size() + " verses";
     }
 
-    /** How it was, and for whom: "right, 150 people, singing ordinary". */
-    private String of(HeardRegistration heard) {
-        boolean isUsual = organ.experience().usual().contains(heard);
-        return (isUsual ? heard.heard().felt() : heard.heard().word()) + ", " + heard.people() + " people, singing "
-                + heard.singing().word();
-    }
-
-    private String words(HeardRegistration heard) {
-        return heard.name() + ": " + of(heard);
-    }
-
     @Override
     public KeyTable<?> keys() {
         return KEYS;
@@ -195,17 +220,35 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
 
     @Override
     public Screen marking(int row) {
-        return new UsualScreen(list.mark(row), organ, owner);
+        return new UsualScreen(list.mark(row), unfolded, organ, owner);
+    }
+
+    private static String words(UsualRow row) {
+        return row.name().strip() + ": " + row.felt();
     }
 
     /** With what is drawn, and what contradicts it. */
     @Override
-    public String words(HeardRegistration heard, State state) {
-        return words(heard) + ". "
-                + new RegistrationText(organ.sound().organ()).format(heard.registration()) + "."
-                + organ.contradiction(heard)
-                        .map(clash -> " " + clash.sentence())
-                        .orElse("");
+    public String words(UsualRow row, State state) {
+        return words(row) + ". " + drawn(row)
+                + contradiction(row).map(clash -> " " + clash.sentence()).orElse("");
+    }
+
+    /** What is drawn; of a service nothing. */
+    private String drawn(UsualRow row) {
+        return row.isService()
+                ? ""
+                : new RegistrationText(organ.sound().organ()).format(row.first().registration()) + ".";
+    }
+
+    /** What contradicts it; of a service the first that contradicts any of its answers, if they are not shown. */
+    private Optional<Contradiction> contradiction(UsualRow row) {
+        boolean isShownBelow = row.isService() && unfolded.contains(row.service());
+        return isShownBelow
+                ? Optional.empty()
+                : row.heard().stream()
+                        .flatMap(heard -> organ.contradiction(heard).stream())
+                        .findFirst();
     }
 
     @Override
@@ -216,12 +259,11 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
     @Override
     public void paint(Frame frame, State state) {
         int columns = Math.min(WIDTH, frame.width()) - 4;
-        RegistrationText text = new RegistrationText(organ.sound().organ());
         List<String> below = list.current()
-                .map(marked -> Text.wrapped(text.format(marked.registration()), columns))
+                .map(marked -> Text.wrapped(drawn(marked), columns))
                 .orElse(List.of("None yet."));
         List<String> why = list.current()
-                .flatMap(organ::contradiction)
+                .flatMap(this::contradiction)
                 .map(clash -> Text.wrapped(clash.sentence(), columns))
                 .orElse(List.of());
         List<String> effect = organ.lastHeard()
@@ -230,21 +272,25 @@ public record UsualScreen(ListBox<HeardRegistration> list, CalibratedOrgan organ
                 .orElse(List.of());
         int shown = Math.min(list.size(), MOST_ROWS);
         Box box = Box.open(frame, title(), WIDTH, shown + 1 + below.size() + why.size() + effect.size() + FIXED_ROWS);
-        list.paint(frame, box.rows(0, shown), this::words, (heard, index, y) -> {
-            frame.write(box.x(), y, frame.fit(heard.name(), NAME - 2), Style.TEXT);
-            boolean isClash = organ.contradiction(heard).isPresent();
-            frame.write(box.x() + NAME - 2, y, isClash ? "!" : "", Style.BAD);
-            frame.write(box.x() + NAME, y, frame.fit(of(heard), box.width() - NAME), Style.FAINT);
+        list.paint(frame, box.rows(0, shown), UsualScreen::words, (row, index, y) -> {
+            frame.write(box.x(), y, frame.fit(row.name(), NAME - 2), row.isService() ? Style.HEADING : Style.TEXT);
+            frame.write(box.x() + NAME - 2, y, contradiction(row).isPresent() ? "!" : "", Style.BAD);
+            frame.write(box.x() + NAME, y, frame.fit(row.felt(), box.width() - NAME), Style.FAINT);
         });
-        list.paintPosition(frame, box, shown, "registration");
+        list.paintPosition(frame, box, shown, "row");
         box.write(frame, box.y() + shown + 1, below, Style.TEXT);
         box.write(frame, box.y() + shown + 1 + below.size(), why, Style.BAD);
         box.write(frame, box.y() + shown + 1 + below.size() + why.size(), effect, Style.MESSAGE);
-        if (owner == Owner.PLAN) {
-            KEYS.hints(frame, box, "Enter take it", "i", "e", "x", "Esc");
-        } else {
-            KEYS.hints(frame, box, "i", "e", "x", "Esc");
-        }
+        Optional<String> enters = list.current()
+                .map(row -> row.isService()
+                        ? "Enter " + (unfolded.contains(row.service()) ? "hide" : "show") + " answers"
+                        : owner == Owner.PLAN ? "Enter take it" : "");
+        KEYS.hints(
+                frame,
+                box,
+                Stream.of(enters.orElse(""), "i add one", "e edit", "x delete", "Esc close")
+                        .filter(hint -> !hint.isEmpty())
+                        .toArray(String[]::new));
     }
 
     private String title() {
