@@ -1,5 +1,6 @@
 package versewind.rules;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -12,8 +13,10 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.organ.IndexSet;
+import versewind.plan.Hymn;
 import versewind.plan.Locks;
 import versewind.plan.Plan;
+import versewind.plan.ServiceHeading;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
@@ -24,6 +27,10 @@ import versewind.sound.Verdict;
 /** The rule book applied to a plan: findings in the order of the plan, remedies, and how to play. */
 public final class Advice {
 
+    /** The rules that look at other hymns, or at the pistons that these have; all others look at the hymn alone. */
+    private static final List<PlanRule> BEYOND_THE_HYMN =
+            List.of(VerseRule.NOT_HEARD, ChangeRule.PISTON_TWICE, ChangeRule.PISTONS_ALIKE);
+
     private final OrganSound sound;
     private final ChorusFaults faults;
 
@@ -33,6 +40,9 @@ public final class Advice {
     private final Map<VersePlace, Touch> touches = new HashMap<>();
     private final Map<Finding, Finding> mended = new HashMap<>();
     private Optional<Plan> plan = Optional.empty();
+
+    /** Hymn by hymn, of the plan that was last looked through: most changes are to one. */
+    private List<Unmended> unmended = List.of();
 
     /** Of the plan asked about last. */
     private Optional<PistonUse> pistons = Optional.empty();
@@ -54,7 +64,41 @@ public final class Advice {
 
     /** As {@link #findings(Plan)}, but without mends, which take a hundred times as long; see {@link #mended}. */
     public List<Finding> unmended(Plan plan) {
-        return findings(plan, Advice::notMended).toList();
+        List<Unmended> now = new ArrayList<>();
+        for (int i = 0; i < plan.hymns().size(); i++) {
+            InHymn hymn = hymn(plan, i);
+            List<String> elsewhere = fromElsewhere(hymn);
+            now.add(unmended.stream()
+                    .skip(i)
+                    .limit(1)
+                    .filter(last -> last.isOf(hymn, elsewhere))
+                    .findFirst()
+                    .orElseGet(() -> new Unmended(
+                            plan.heading(),
+                            hymn.hymn(),
+                            elsewhere,
+                            findings(hymn, Advice::notMended).toList())));
+        }
+        unmended = now;
+        return now.stream().flatMap(hymn -> hymn.findings().stream()).toList();
+    }
+
+    /** What the rules say that look beyond the hymn. */
+    private static List<String> fromElsewhere(InHymn hymn) {
+        return IntStream.range(0, hymn.verses().size())
+                .boxed()
+                .flatMap(verse -> BEYOND_THE_HYMN.stream()
+                        .map(rule ->
+                                rule.breach(hymn, verse).map(Breach::sentence).orElse("")))
+                .toList();
+    }
+
+    /** What was found in a hymn, and all that it depends on. */
+    private record Unmended(ServiceHeading heading, Hymn hymn, List<String> elsewhere, List<Finding> findings) {
+
+        boolean isOf(InHymn other, List<String> now) {
+            return heading.equals(other.plan().heading()) && hymn.equals(other.hymn()) && elsewhere.equals(now);
+        }
     }
 
     /** A finding of a plan with its mend, if there is one. */
@@ -119,11 +163,15 @@ public final class Advice {
     private Stream<Finding> findings(Plan plan, BiFunction<InHymn, Broken, Optional<Mend>> mend) {
         return IntStream.range(0, plan.hymns().size())
                 .mapToObj(hymn -> hymn(plan, hymn))
-                .flatMap(hymn -> saidOnce(IntStream.range(0, hymn.verses().size())
-                                .boxed()
-                                .flatMap(verse -> breaches(hymn, verse).sorted(Broken.BY_WEIGHT))
-                                .toList())
-                        .map(broken -> finding(hymn, broken, mend)));
+                .flatMap(hymn -> findings(hymn, mend));
+    }
+
+    private Stream<Finding> findings(InHymn hymn, BiFunction<InHymn, Broken, Optional<Mend>> mend) {
+        return saidOnce(IntStream.range(0, hymn.verses().size())
+                        .boxed()
+                        .flatMap(verse -> breaches(hymn, verse).sorted(Broken.BY_WEIGHT))
+                        .toList())
+                .map(broken -> finding(hymn, broken, mend));
     }
 
     private List<Finding> findings(InHymn hymn, int index, BiFunction<InHymn, Broken, Optional<Mend>> mend) {

@@ -1,6 +1,5 @@
 package versewind.rules;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,16 +31,18 @@ final class InHymn {
     private final Occasion occasion;
     private final int index;
     private final Hymn hymn;
-    private final List<Estimate> estimates;
 
-    /** What sounds in the verses that were asked about. */
+    /** How the verses sound that were asked about. */
+    private final Map<Integer, Estimate> estimates;
+
+    /** What sounds in those. */
     private final Map<Integer, PlayedRegistration> played;
 
     private InHymn(
             InHymn before,
             PistonUse pistons,
             Hymn hymn,
-            List<Estimate> estimates,
+            Map<Integer, Estimate> estimates,
             Map<Integer, PlayedRegistration> played) {
         sound = before.sound;
         faults = before.faults;
@@ -49,7 +50,7 @@ final class InHymn {
         occasion = before.occasion;
         index = before.index;
         this.hymn = hymn;
-        this.estimates = List.copyOf(estimates);
+        this.estimates = estimates;
         this.played = played;
     }
 
@@ -68,7 +69,7 @@ final class InHymn {
         this.index = index;
         occasion = pistons.plan().heading().occasion();
         hymn = pistons.plan().hymns().get(index);
-        estimates = hymn.verses().stream().map(this::estimate).toList();
+        estimates = new HashMap<>();
         played = new HashMap<>();
     }
 
@@ -77,8 +78,8 @@ final class InHymn {
         int verse = mend.place().verse();
         Plan alone = plan().withHymns(List.of(hymn)).withVerse(new VersePlace(0, verse), mend.verse());
         Hymn mended = alone.hymns().get(0);
-        List<Estimate> after = new ArrayList<>(estimates);
-        after.set(verse, estimate(mend.verse()));
+        Map<Integer, Estimate> after = new HashMap<>(estimates);
+        after.put(verse, estimate(mend.verse()));
         Map<Integer, PlayedRegistration> others = new HashMap<>(played);
         others.remove(verse);
         return new InHymn(this, pistons.with(mend.place(), mended.verses().get(verse)), mended, after, others);
@@ -106,7 +107,10 @@ final class InHymn {
         return hymn;
     }
 
-    /** The verse of the plan before one; empty for the first of the service. */
+    /**
+     * The verse of the plan before one; empty for the first of the service. {@link Advice} names the rules that look
+     * beyond the hymn.
+     */
     Optional<Verse> verseBefore(int verse) {
         return verse > 0
                 ? Optional.of(verse(verse - 1))
@@ -168,7 +172,7 @@ final class InHymn {
     }
 
     Estimate estimate(int verse) {
-        return estimates.get(verse);
+        return estimates.computeIfAbsent(verse, asked -> estimate(verse(asked)));
     }
 
     /** A mend that puts another verse in the place of one. */
