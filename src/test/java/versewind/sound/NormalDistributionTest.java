@@ -3,6 +3,9 @@ package versewind.sound;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.apache.commons.math3.special.Erf;
+import org.assertj.core.data.Percentage;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -20,5 +23,16 @@ class NormalDistributionTest {
             tail += Math.exp(-(z + over) * (z + over) / 2) / Math.sqrt(2 * Math.PI) * width;
         }
         assertThat(NormalDistribution.above(z)).isCloseTo(tail, within(1e-8));
+    }
+
+    /** Source: the error function of Apache Commons Math. */
+    @Test
+    void both_tails_are_those_of_the_error_function() {
+        for (double z = -9; z <= 9; z += 0.001) {
+            double tail = Erf.erfc(z / Math.sqrt(2)) / 2;
+            assertThat(NormalDistribution.above(z)).isCloseTo(tail, Percentage.withPercentage(1e-6));
+        }
+        assertThat(NormalDistribution.above(40)).isZero();
+        assertThat(NormalDistribution.above(-40)).isOne();
     }
 }
