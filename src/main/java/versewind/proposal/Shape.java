@@ -91,7 +91,7 @@ final class Shape {
     /** By how much the share grows from the first verse of a hymn to its last. */
     private static double growth(Occasion occasion) {
         return switch (occasion) {
-            case FESTAL -> 0.04;
+            case FESTAL -> 0.08;
             case JOYFUL, WEDDING -> 0.03;
             case EXPECTANT -> 0.025;
             case ORDINARY -> 0.02;
