@@ -93,8 +93,8 @@ final class BuildingOrder {
         }
         String chorus = isFonds ? "fonds 8 4" : "principals 8 4";
         if (!principal4.isEmpty()) {
-            IndexSet firm = principal4.plus(choice.firm8()).plus(choice.firm16());
-            add(BuildingStep.PRINCIPALS_8_4, chorus, firm, IndexSet.EMPTY, flute4);
+            IndexSet firm = isBehindShutters() ? IndexSet.EMPTY : choice.firm8().plus(choice.firm16());
+            add(BuildingStep.PRINCIPALS_8_4, chorus, principal4.plus(firm), IndexSet.EMPTY, flute4);
         }
         boolean hasFour = !flute4.isEmpty() || !principal4.isEmpty();
         IndexSet two = hasFour ? choice.first(lead, StopClass.PRINCIPAL_2, StopClass.FLUTE_2) : IndexSet.EMPTY;
@@ -103,6 +103,12 @@ final class BuildingOrder {
                 BuildingStep.PRINCIPALS_8_4_2,
                 chorus + " 2 with the twelfth",
                 two.isEmpty() ? two : choice.first(lead, StopClass.TWELFTH));
+    }
+
+    /** True for a second manual in a box, under whose principals the soft 16 ft is enough. */
+    private boolean isBehindShutters() {
+        return organ.isEnclosed(lead)
+                && !organ.isOneKeyboard(lead, organ.keyboards().get(0));
     }
 
     /** Flutes and strings of 8 ft that a principal covers: the usual one, and those that are drawn. */
