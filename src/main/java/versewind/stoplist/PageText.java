@@ -40,6 +40,7 @@ final class PageText {
     private static final Pattern WIKI_SIGNS =
             Pattern.compile("(?<!(?<!\\p{L})[a-h](?:is)?)'''+|(?<!\\p{L}[a-h])''(?=\\p{Lu})|(?<=[:.])''(?=\\s)");
     private static final Pattern WIKI_HEAD = Pattern.compile("^={2,6} ?([^=]{1,200}?) ?={2,6}$");
+    private static final Pattern WIKI_CELL = Pattern.compile("\\s*[|!][^|}-]");
     private static final Pattern ATTRIBUTES =
             Pattern.compile("(?:(?:colspan|rowspan|align|valign|style|width|class|scope|bgcolor)="
                     + "(?:\"[^\"|]*\"|[^\\s|]+)\\s*)+\\|(?!\\|)");
@@ -186,6 +187,15 @@ final class PageText {
         } else if (WordList.of("page mark of cell").has(name)) {
             line.append(opens ? CELL : " ");
         } else if (WordList.of("page mark of line").has(name)) {
+            breakLine();
+        }
+    }
+
+    /** A new line, but within a cell of a table of a wiki page. */
+    private void breakLine() {
+        if (WIKI_CELL.matcher(line).lookingAt()) {
+            line.append(", ");
+        } else {
             flush();
         }
     }

@@ -151,10 +151,13 @@ final class Paragraph {
             return 0;
         }
         int most = Math.min(line.size() - 1, token + LONGEST_HEADING);
-        for (int i = token + 1; i <= most && !line.isSign(i, ";,") && !isAfterPitch(line, token, i); i++) {
+        for (int i = token + 1; i <= most && !isAfterPitch(line, token, i); i++) {
             if (brackets.get(i)) {
                 most = Math.min(line.size() - 1, most + 1);
                 continue;
+            }
+            if (line.isSign(i, ";,")) {
+                return 0;
             }
             boolean dash = Segments.isApart(line, i, "-")
                     || (line.isSign(i, ".") && line.gap(i + 1) > 0 && line.is(i - 1, Token.Kind.WORD));

@@ -50,6 +50,10 @@ final class Typography {
     /** A nought among letters. */
     private static final Pattern NOUGHT = Pattern.compile("(?<=\\p{L})0(?=\\p{L})|(?<![\\p{L}\\d])0(?=\\p{L}{2})");
 
+    /** "GREAT ORGAN.-Open Diapason": a point and a dash behind a heading, where others set a colon. */
+    private static final Pattern POINT_AND_DASH =
+            Pattern.compile("(^[\\p{L} ]{4,40}|(?<!\\p{L})\\p{Lu}{4,12})\\.-\\s?(?=\\p{Lu})");
+
     private Typography() {}
 
     /** Letters that a scan took for others. */
@@ -84,6 +88,7 @@ final class Typography {
                 .replaceAll(leader -> " ".repeat(leader.group().length()));
         text = FOOT_WITHIN.matcher(text).replaceAll("$1 $2/$3'");
         text = GLUED.matcher(rescanned(text)).replaceAll(" ");
+        text = POINT_AND_DASH.matcher(text).replaceAll("$1: ");
         return text.stripTrailing();
     }
 

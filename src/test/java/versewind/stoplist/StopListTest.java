@@ -753,4 +753,45 @@ class StopListTest {
         assertThat(only("Great\nOctave 4 16'").how().isSure()).isFalse();
         assertThat(told("Pedal\nContras de 26 palmos, 8 notas")).containsExactly("Pedal: Contras 16");
     }
+
+    @Test
+    void a_point_and_a_dash_end_a_heading_in_a_run_of_names() {
+        assertThat(told("""
+            GREAT ORGAN.—Bourdon; Small Open Diapason; Principal; Clarion.
+            SWELL ORGAN.—Gemshorn; Oboe.
+            COUPLERS.—Swell to Great.
+            """))
+                .containsExactly(
+                        "Great: Bourdon 16, Small Open Diapason 8, Principal 4, Clarion 4",
+                        "Swell: Gemshorn 4, Oboe 8");
+    }
+
+    @Test
+    void a_comma_in_the_brackets_of_a_heading_does_not_hide_it() {
+        assertThat(told("MANUAAL: Prestant 8 v., Octaaf 4 v. – BOVENWERK (achter, met deuren): Viola 8 v.,"
+                        + " Gemshoorn 2 v."))
+                .containsExactly("Manuaal: Prestant 8, Octaaf 4", "Bovenwerk: Viola 8, Gemshoorn 2");
+    }
+
+    @Test
+    void a_break_within_the_headings_of_a_wiki_table_leaves_its_keyboards_side_by_side() {
+        assertThat(told("""
+            {| class="wikitable"
+            |-
+            ! colspan="2" | Manual I<br /><small>C-g3</small>
+            ! colspan="2" | Manual II<br /><small>enclosed, C-g3</small>
+            ! colspan="2" | Pedal<br /><small>C-f1</small>
+            |-
+            | [[Bourdon (stop)|Bourdon]] || 16' || Gamba || 8' || Subbass || 16'
+            |-
+            | Principal || 8' || Oboe<ref>From c.</ref> || 8' || ||
+            |-
+            | || || Flute || 4' || ||
+            |}
+            """))
+                .containsExactly(
+                        "Manual I: Bourdon 16, Principal 8",
+                        "Manual II, enclosed: Gamba 8, Oboe 8, Flute 4",
+                        "Pedal: Subbass 16");
+    }
 }
