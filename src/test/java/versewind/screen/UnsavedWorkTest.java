@@ -123,6 +123,23 @@ class UnsavedWorkTest {
     }
 
     @Test
+    void the_open_plan_is_marked_in_the_list_of_plans() {
+        desk.library(
+                Desk.listed("wedding", "Wedding", "2027-05-22"),
+                Desk.listed("a-plan", "Harvest Festival", "2026-10-04"));
+        assertThat(desk.characters()).contains("▸Sun 4 Oct 2026");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"^D", "^N", "^N <Enter>", "^R", "^T"})
+    void what_was_opened_in_the_list_of_plans_leads_back_there(String keys) {
+        clerk.press("o").press(keys.split(" ")).press("<Esc>");
+        assertThat(desk.state().top()).isInstanceOf(LibraryScreen.class);
+        clerk.press("<Esc>");
+        assertThat(desk.state().top()).isNotInstanceOf(LibraryScreen.class);
+    }
+
+    @Test
     void a_new_plan_from_an_old_one_has_its_hymns() {
         clerk.press("o", "'wedding'", "^D", "'Silver wedding'", "<Enter>");
         assertThat(desk.plan().hymns()).isEqualTo(Desk.shipped("wedding").plan().hymns());

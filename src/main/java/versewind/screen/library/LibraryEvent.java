@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import versewind.organ.Count;
 import versewind.organ.Counterparts;
@@ -98,21 +97,20 @@ public interface LibraryEvent extends Event {
             return state.open(Chooser.of(
                     "For which organ?",
                     LibraryState.under(state).lastUsedFirst(rows),
-                    (id, choosing) -> choosing.wants(effects -> effects.beginPlan(id)),
-                    State::left));
+                    (id, choosing) -> choosing.wants(effects -> effects.beginPlan(id))));
         }
 
         private static State moving(State state, Optional<ListedPlan> plan, List<Chooser.Row> rows) {
             List<Chooser.Row> others = rows.stream()
                     .filter(row -> !row.id().equals(plan.map(ListedPlan::organ).orElse("")))
                     .toList();
-            return plan.map(moved -> state.open(Chooser.of(
+            State opening = LibraryScreen.seen(state, library -> library.aimedAt(LibraryState.Aim.OPEN));
+            return plan.map(moved -> opening.open(Chooser.of(
                             "Play \"" + moved.title() + "\" on which organ?",
                             others,
                             (id, choosing) -> Leaving.afterAsking(
-                                    choosing, "transfer the service", effects -> effects.movePlan(moved.id(), id)),
-                            State::left)))
-                    .orElse(state);
+                                    choosing, "transfer the service", effects -> effects.movePlan(moved.id(), id)))))
+                    .orElse(opening);
         }
     }
 
@@ -219,8 +217,7 @@ public interface LibraryEvent extends Event {
                     (id, choosing) -> Leaving.afterAsking(
                             choosing,
                             "open the earlier version",
-                            effects -> effects.openVersion(plan, Integer.parseInt(id))),
-                    UnaryOperator.identity()));
+                            effects -> effects.openVersion(plan, Integer.parseInt(id)))));
         }
     }
 
@@ -247,8 +244,7 @@ public interface LibraryEvent extends Event {
                     "Which hymn of \"" + title + "\"?",
                     Listed.rows(hymns),
                     (id, choosing) -> choosing.wants(
-                            effects -> effects.bringHymn(plan, Integer.parseInt(id), Effect.Bringing.NEW_HYMN)),
-                    State::left));
+                            effects -> effects.bringHymn(plan, Integer.parseInt(id), Effect.Bringing.NEW_HYMN))));
         }
     }
 
@@ -281,8 +277,7 @@ public interface LibraryEvent extends Event {
                             : state.open(Chooser.of(
                                     name + " is also in these services. Draw the same?",
                                     Listed.rows(found),
-                                    HymnsFound::chosen,
-                                    UnaryOperator.identity()));
+                                    HymnsFound::chosen));
             };
         }
 

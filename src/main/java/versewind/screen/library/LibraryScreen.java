@@ -83,26 +83,26 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
                 .orElseGet(() -> state.says("Mark a plan first."));
     }
 
-    /** The library over the plan, or over nothing. */
+    /** The library over the plan, which is marked, or over nothing. */
     public static State open(State state) {
-        return state.closed().open(new LibraryScreen(LibraryState.UNREAD)).wants(Effects::listPlans);
+        return over(
+                state,
+                LibraryState.UNREAD.marking(state.work().map(work -> work.id()).orElse("")));
     }
 
     /** The library to bring a hymn over from a plan in it. */
     public static State openToBring(State state) {
-        return state.closed()
-                .open(new LibraryScreen(LibraryState.UNREAD.aimedAt(LibraryState.Aim.BRING)))
-                .says("Copy a hymn from which plan?")
-                .wants(Effects::listPlans);
+        return over(state, LibraryState.UNREAD.aimedAt(LibraryState.Aim.BRING)).says("Copy a hymn from which plan?");
     }
 
     /** The organs of the library, one of them marked. */
     public static State organs(State state, String marked) {
-        return state.closed()
-                .open(new LibraryScreen(
-                        LibraryState.UNREAD.on(LibraryState.Side.ORGANS).marking(marked)))
-                .wants(Effects::listPlans)
+        return over(state, LibraryState.UNREAD.on(LibraryState.Side.ORGANS).marking(marked))
                 .wants(Effects::listInstruments);
+    }
+
+    private static State over(State state, LibraryState library) {
+        return state.closed().open(new LibraryScreen(library)).wants(Effects::listPlans);
     }
 
     /** With what is seen of the library changed; of no interest any more if it is closed. */

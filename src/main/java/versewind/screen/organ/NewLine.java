@@ -44,7 +44,6 @@ final class NewLine {
         List<Chooser.Row> kinds = Stream.of(RowKind.DIVISION, RowKind.COUPLER, RowKind.TREMULANT, RowKind.SURFACE)
                 .map(kind -> new Chooser.Row(kind.name(), kind.word(), ""))
                 .toList();
-        return Chooser.of(
-                "Add", kinds, (kind, choosing) -> chosen.apply(RowKind.valueOf(kind), choosing), closed -> closed);
+        return Chooser.of("Add", kinds, (kind, choosing) -> chosen.apply(RowKind.valueOf(kind), choosing));
     }
 }

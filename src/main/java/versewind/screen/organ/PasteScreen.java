@@ -3,7 +3,6 @@ package versewind.screen.organ;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import versewind.organ.Count;
 import versewind.screen.state.Chooser;
 import versewind.screen.state.Covering;
@@ -110,7 +109,7 @@ public record PasteScreen(TextBlock text) implements Covering {
         String title = Count.of(list.stops().count(), "stop") + ", "
                 + Count.of(list.couplers().size(), "coupler") + "; "
                 + (doubts == 0 ? checked : Count.of(doubts, "line") + " not understood");
-        return state.open(Chooser.of(title, rows(organ), this::chosen, UnaryOperator.identity())
+        return state.open(Chooser.of(title, rows(organ), this::chosen)
                 .doing(id -> id.startsWith(LINE) ? "correct the line" : "name the organ"));
     }
 

@@ -49,10 +49,7 @@ final class SheetForm {
     static State open(State state, PlanEdit work) {
         List<Chooser.Row> rows = Arrays.stream(Wanted.values()).map(Wanted::row).toList();
         return state.open(Chooser.of(
-                "Write which sheet?",
-                rows,
-                (id, chosen) -> chosen.close().open(where(work, Wanted.valueOf(id))),
-                UnaryOperator.identity()));
+                "Write which sheet?", rows, (id, chosen) -> chosen.close().open(where(work, Wanted.valueOf(id)))));
     }
 
     /** The second: where to. */

@@ -21,7 +21,6 @@ import versewind.screen.toolkit.TextLine;
  * @param filter what was typed
  * @param list the rows that fit
  * @param chosen what is done with a row; without it the list is only read
- * @param left what is done where the list is left, in the state without it
  * @param doing what the key that chooses does with a row, by its id
  */
 public record Chooser(
@@ -30,14 +29,13 @@ public record Chooser(
         TextLine filter,
         ListBox<Row> list,
         Optional<Choice> chosen,
-        UnaryOperator<State> left,
         UnaryOperator<String> doing)
         implements TextEntry, Listing<Chooser.Row> {
 
     public static final KeyTable<Chooser> KEYS = KeyTable.<Chooser>under("Choosing from a list")
             .list("row", state -> Chooser.USUAL_ROWS)
             .key("Enter", Chooser.CHOOSE, Chooser::choose)
-            .key("Esc", "close the list", (chooser, state) -> chooser.left.apply(state.close()));
+            .key("Esc", "close the list", (chooser, state) -> state.close());
 
     private static final int WIDTH = 76;
 
@@ -87,25 +85,18 @@ public record Chooser(
     }
 
     /** A list of which one is chosen. */
-    public static Chooser of(String title, List<Row> rows, Choice chosen, UnaryOperator<State> left) {
-        return new Chooser(title, rows, TextLine.EMPTY, ListBox.of(rows), Optional.of(chosen), left, id -> CHOOSE);
+    public static Chooser of(String title, List<Row> rows, Choice chosen) {
+        return new Chooser(title, rows, TextLine.EMPTY, ListBox.of(rows), Optional.of(chosen), id -> CHOOSE);
     }
 
     /** With other words for what is done with a row, by its id. */
     public Chooser doing(UnaryOperator<String> words) {
-        return new Chooser(title, rows, filter, list, chosen, left, words);
+        return new Chooser(title, rows, filter, list, chosen, words);
     }
 
     /** A list that is only read. */
     public static Chooser read(String title, List<Row> rows) {
-        return new Chooser(
-                title,
-                rows,
-                TextLine.EMPTY,
-                ListBox.of(rows),
-                Optional.empty(),
-                UnaryOperator.identity(),
-                id -> CHOOSE);
+        return new Chooser(title, rows, TextLine.EMPTY, ListBox.of(rows), Optional.empty(), id -> CHOOSE);
     }
 
     /** Of some rows, those that hold every word typed. */
@@ -120,7 +111,7 @@ public record Chooser(
     /** With something else typed; the caret alone leaves the row that is marked. */
     private Chooser with(TextLine line) {
         ListBox<Row> fitting = line.text().equals(filter.text()) ? list : ListBox.of(fitting(rows, line.text()));
-        return new Chooser(title, rows, line, fitting, chosen, left, doing);
+        return new Chooser(title, rows, line, fitting, chosen, doing);
     }
 
     private State choose(State state) {
@@ -148,7 +139,7 @@ public record Chooser(
 
     @Override
     public Screen marking(int row) {
-        return new Chooser(title, rows, filter, list.mark(row), chosen, left, doing);
+        return new Chooser(title, rows, filter, list.mark(row), chosen, doing);
     }
 
     @Override

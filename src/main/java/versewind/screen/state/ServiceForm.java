@@ -124,11 +124,10 @@ public final class ServiceForm {
                 new ServiceHeading("", Optional.of(free), usual.people(), "").withPlayer(usual.player());
         RowForm<Plan> row = row(OF_NEW_PLAN, new Plan(heading, instrument, List.of()));
         return FormBox.of("New service at " + name, fields(state, row), (form, closed) -> {
-                    ServiceHeading made = heading(state, form, row);
-                    return Leaving.afterAsking(
-                            closed.open(form), "make the new plan", effects -> effects.createPlan(made, instrument));
-                })
-                .leaving((form, closed) -> closed.left());
+            ServiceHeading made = heading(state, form, row);
+            return Leaving.afterAsking(
+                    closed.open(form), "make the new plan", effects -> effects.createPlan(made, instrument));
+        });
     }
 
     /** A new plan with the hymns of an old one. */
@@ -139,14 +138,13 @@ public final class ServiceForm {
         fields.add(
                 FormBox.Field.of("People", "", "how many people are expected; blank for as many as in the old plan"));
         return FormBox.of("New plan from \"" + title + "\"", fields, (form, closed) -> {
-                    ServiceHeading made = heading(state, form, row);
-                    OptionalInt people = form.numberIfAny(OF_COPY.size(), 1, Verse.MOST_PEOPLE);
-                    return Leaving.afterAsking(
-                            closed.open(form),
-                            "make the copy",
-                            effects -> effects.copyPlan(old, made.title(), made.date(), people, made.notes()));
-                })
-                .leaving((form, closed) -> closed.left());
+            ServiceHeading made = heading(state, form, row);
+            OptionalInt people = form.numberIfAny(OF_COPY.size(), 1, Verse.MOST_PEOPLE);
+            return Leaving.afterAsking(
+                    closed.open(form),
+                    "make the copy",
+                    effects -> effects.copyPlan(old, made.title(), made.date(), people, made.notes()));
+        });
     }
 
     private static LocalDate nextSunday(State state) {

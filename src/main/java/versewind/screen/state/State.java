@@ -196,11 +196,6 @@ public record State(
         return !ground().least().fits(this);
     }
 
-    /** Back to the plan from something that was opened in the library; where none is open, to the library. */
-    public State left() {
-        return work.isPresent() ? closed() : doors.library(this);
-    }
-
     /** After something else was written into the file of the ground; empty where that is no file's. */
     public Optional<State> withFileWritten() {
         return ground().withFileWritten()
