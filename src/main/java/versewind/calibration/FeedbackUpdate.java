@@ -134,8 +134,8 @@ public final class FeedbackUpdate {
     /**
      * The judgements that all other verses together make unlikely, and less likely by half than the estimate does, each
      * with those that it denies: that make it unlikely, and that it makes unlikely, where nothing else is known. Where
-     * two deny each other and neither is unlikely beside all the rest, both are named. Only judgements on singers of
-     * the same kind deny each other.
+     * two deny each other and neither is unlikely beside all the rest, both are named. Only judgements of the same
+     * kind of singing deny each other.
      */
     public List<Contradiction> contradictions() {
         List<Said> all = new ArrayList<>();
@@ -172,16 +172,16 @@ public final class FeedbackUpdate {
         return List.copyOf(found);
     }
 
-    /** True if singers of the same kind were judged otherwise: what suits a choir says nothing against the people. */
+    /** True if the same kind of singing was judged otherwise: what suits a choir says nothing against the people. */
     private boolean hasOpposite(HeardRegistration answer) {
         return verses.stream()
                 .flatMap(verse -> verse.answers().stream())
-                .anyMatch(other -> other.mode() == answer.mode() && other.heard() != answer.heard());
+                .anyMatch(other -> other.isSungAs(answer.mode(), answer.singing()) && other.heard() != answer.heard());
     }
 
     private boolean denyEachOther(Said one, Said other) {
         if (one.answer().heard() == other.answer().heard()
-                || one.answer().mode() != other.answer().mode()) {
+                || !one.answer().isSungAs(other.answer().mode(), other.answer().singing())) {
             return false;
         }
         NormalDistribution.Moments before = before(one.verse());

@@ -58,6 +58,11 @@ public record HeardRegistration(
         return by.mode();
     }
 
+    /** True if singers of the same kind sing as strongly: only such judgements can be held against each other. */
+    boolean isSungAs(Mode other, Singing otherwise) {
+        return mode() == other && singing == otherwise;
+    }
+
     /**
      * A verse as it was heard.
      *

@@ -46,7 +46,7 @@ public final class RightShare {
      */
     public OptionalDouble of(Verse verse, int people) {
         List<HeardRegistration> answers = experience.answers().stream()
-                .filter(each -> each.mode() == verse.mode() && each.singing() == verse.singing())
+                .filter(each -> each.isSungAs(verse.mode(), verse.singing()))
                 .toList();
         Stream<HeardRegistration> usual = Experience.nearest(
                 experience.usual().stream().filter(each -> each.heard() == HeardAs.RIGHT),
