@@ -37,7 +37,7 @@ final class Explanation {
             return "tune on the " + keyboard + " " + sound.words() + ", over " + sound.place() + " on the "
                     + name(sketch.draft().hands().left());
         }
-        String words = isBeyond(sound) ? keyboard + chorusWith(sound) : sound.words() + " on the " + keyboard;
+        String words = isBeyond(sound) ? keyboard + " " + chorus(sound) : sound.words() + " on the " + keyboard;
         return words + (sound.place().isEmpty() ? "" : ", " + sound.place());
     }
 
@@ -76,8 +76,7 @@ final class Explanation {
             return isChoice ? tune + " over the " + name(other.draft().hands().left()) : tune;
         }
         if (one.keyboard() != two.keyboard()) {
-            return "on the " + name(two.keyboard()) + ": "
-                    + (isBeyond(two) ? chorusWith(two).strip() : two.words());
+            return "on the " + name(two.keyboard()) + ": " + (isBeyond(two) ? chorus(two) : two.words());
         }
         if (!one.colour().equals(two.colour())) {
             return two.words();
@@ -93,17 +92,19 @@ final class Explanation {
         }
         return two.step().compareTo(one.step()) > 0
                 ? "goes on to " + two.words()
-                : "only " + (isBeyond(two) ? "up to " : "") + two.words();
+                : (isBeyond(two) ? "only as far as " : "only ") + two.words();
     }
 
-    /** A chorus by what it adds last: " chorus with its mixture", " chorus with the Swell mixture". */
-    private String chorusWith(Sound sound) {
+    /** A chorus by what it adds last: "chorus with its mixture", "chorus with the Swell mixture". */
+    private String chorus(Sound sound) {
         String own = name(sound.keyboard()) + " ";
         String last = sound.words();
+        if (last.startsWith(own)) {
+            return "chorus with its " + last.substring(own.length());
+        }
         boolean isOfAnother = !last.endsWith("coupled")
                 && organ.organ().divisions().stream().anyMatch(each -> last.startsWith(each.name() + " "));
-        return " chorus with "
-                + (last.startsWith(own) ? "its " + last.substring(own.length()) : isOfAnother ? "the " + last : last);
+        return "chorus with " + (isOfAnother ? "the " : "") + last;
     }
 
     /** The first box that stands elsewhere and is heard: ", Swell half". */

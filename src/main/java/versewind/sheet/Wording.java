@@ -73,8 +73,9 @@ public final class Wording {
 
     /** Both: "congregation of 180, ordinary; four parts on Great". */
     public static String playing(Verse verse, int people, Estimate estimate, Instrument organ) {
-        String also = (verse.mood() == Mood.PLAIN ? "" : "; " + verse.mood().word())
-                + (verse.isOptional() ? "; may be left out" : "");
+        String also =
+                (verse.mood() == Mood.PLAIN ? "" : "; to sound " + verse.mood().word())
+                        + (verse.isOptional() ? "; may be left out" : "");
         return String.join("; ", whoAndHands(verse, people, estimate, organ)) + also;
     }
 

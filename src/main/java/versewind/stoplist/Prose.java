@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
@@ -21,27 +19,11 @@ final class Prose {
     /** A paragraph without two of these is a list, however it is punctuated. */
     private static final int FEWEST_STOPS = 2;
 
-    /** "of eight feet", "of three ranks". */
-    private static final Map<String, String> FIGURES = Map.of(
-            "one",
-            "1",
-            "two",
-            "2",
-            "three",
-            "3",
-            "four",
-            "4",
-            "five",
-            "5",
-            "eight",
-            "8",
-            "sixteen",
-            "16",
-            "thirty-two",
-            "32");
+    /** "Eight feet", "three ranks"; "of eight" at the end of a line. */
+    private static final Pattern IN_WORDS =
+            Pattern.compile("(?i)\\b\\p{L}{3,7}(?:-two)?(?:(?=[ -](?:feet|foot|ranks?)\\b)|(?<=\\bof \\w{3,7})$)");
 
-    private static final Pattern IN_WORDS = Pattern.compile("(?i)\\b(?:" + String.join("|", FIGURES.keySet())
-            + ")(?:(?=[ -](?:feet|foot|ranks?)\\b)|(?<=\\bof \\w{3,7})$)");
+    private static final List<Integer> WRITTEN_OUT = List.of(1, 2, 3, 4, 5, 8, 16, 32);
 
     private static final int LONGEST = 20_000;
     private static final int LONGEST_SHORTENED = 4;
@@ -62,8 +44,15 @@ final class Prose {
     }
 
     private static String inFigures(String text) {
-        return IN_WORDS.matcher(text)
-                .replaceAll(number -> FIGURES.get(number.group().toLowerCase(Locale.ROOT)));
+        return IN_WORDS.matcher(text).replaceAll(word -> figures(word.group()));
+    }
+
+    private static String figures(String word) {
+        return WRITTEN_OUT.stream()
+                .filter(number -> WordList.of("figure " + number).isAll(Spelling.words(word)))
+                .map(String::valueOf)
+                .findFirst()
+                .orElse(word);
     }
 
     /** The lines with all such paragraphs spelled out; the same lines where there are none. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.BiPredicate;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -12,6 +13,7 @@ final class Segments {
 
     private static final int MOST_DIGITS = 3;
     private static final TokenForm SECOND = TokenForm.of("<bullet> [.]? #1");
+    private static final Pattern BEFORE_SECOND = Pattern.compile("(?i),(?= n[or]\\b)");
     private static final String SEPARATORS = ";\u2022\u25cf\u00b7";
 
     private Segments() {}
@@ -51,6 +53,11 @@ final class Segments {
     private static boolean isSecond(Line line, int token) {
         int length = SECOND.at(line, token);
         return length > 0 && !line.is(token + length, Token.Kind.WORD);
+    }
+
+    /** "Open Diapason, No. 2" without the comma, which in a list of names would part it in two. */
+    static String withoutComma(String name) {
+        return BEFORE_SECOND.matcher(name).replaceFirst("");
     }
 
     /** A point behind a pitch or ranks with their unit, before a word with a capital. */

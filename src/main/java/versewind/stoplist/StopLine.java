@@ -144,7 +144,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                     int last = trimmed.lastIndexOf(' ');
                     boolean open =
                             last > 0 && WordList.of("end of name").has(Spelling.spelled(trimmed.substring(last)));
-                    name = open ? trimmed.substring(0, last) : trimmed;
+                    name = Segments.withoutComma(open ? trimmed.substring(0, last) : trimmed);
                 } else {
                     remarks.add(trimmed);
                 }

@@ -685,7 +685,7 @@ class StopListTest {
         assertThat(StopList.read("GREAT\nOpen Diapason, No. 1, 8\nOpen Diapason, No. 2 .... 8\nDulciana, 8")
                         .stops()
                         .map(ReadStop::name))
-                .containsExactly("Open Diapason, No. 1", "Open Diapason, No. 2", "Dulciana");
+                .containsExactly("Open Diapason No. 1", "Open Diapason No. 2", "Dulciana");
     }
 
     @Test

@@ -47,8 +47,7 @@ final class RoomChoice {
                 rows,
                 (id, chosen) -> id.equals(FIGURES)
                         ? figures.apply(chosen.close())
-                        : chosen.close().open(form(Church.valueOf(id), taken)),
-                UnaryOperator.identity()));
+                        : chosen.close().open(form(Church.valueOf(id), taken))));
     }
 
     private static FormBox form(Church church, BiFunction<State, Room, State> taken) {
@@ -62,7 +61,9 @@ final class RoomChoice {
                         FormBox.Field.of(
                                 "Furnished", Church.Furnishing.PEWS.word(), "bare, pews or carpet; blank for pews"),
                         FormBox.Field.of(
-                                "Clap", "", "a clap dies in how many seconds, empty church; blank for an estimate")),
+                                "Clap",
+                                "",
+                                "seconds until a clap has died away in the empty church; blank: estimated")),
                 (form, closed) -> taken.apply(closed, room(church, form)));
     }
 
