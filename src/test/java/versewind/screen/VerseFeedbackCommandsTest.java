@@ -106,7 +106,7 @@ class VerseFeedbackCommandsTest {
 
     @Test
     void answers_that_contradict_each_other_are_named_when_they_are_kept() {
-        desk.press("y", "y", "y", "n", "n", "y", "Y");
+        desk.press("y", "y", "y", "n", "y", "Y");
         kept();
         assertThat(desk.said()).contains("contradicts \"2026-10-04, 208 V");
     }

@@ -21,7 +21,7 @@ class WordListTest {
         try (Stream<Path> files = Files.list(Path.of("src/main/java/versewind/stoplist"))) {
             String code = files.map(WordListTest::text).collect(Collectors.joining());
             assertThat(WordList.kinds()).allSatisfy(kind -> {
-                String counted = kind.replaceFirst("\\d$", "");
+                String counted = kind.replaceFirst("\\d+$", "");
                 assertThat(code.contains("\"" + counted + "\"") || code.contains("<" + kind.replace(' ', '_') + ">"))
                         .as(kind)
                         .isTrue();
