@@ -18,7 +18,7 @@ final class ScannedWords {
 
     private static final int SHORTEST = 4;
     private static final Pattern NUMBER =
-            Pattern.compile("(?<![\\p{L}\\d.,/'])(?:[lO]{0,2}\\d[lO\\d]{0,2}|l\\d|lO(?=\\.))(?![\\p{L}\\d])");
+            Pattern.compile("(?<![\\p{L}\\d.,/'])(?:[lO]{0,2}\\d[lO\\d]{0,2}|[lI]\\d|lO(?=\\.))(?![\\p{L}\\d])");
     private static final Pattern HAS_LETTERS = Pattern.compile("\\p{L}{2}");
     private static final int LONGEST = 16;
     private static final int MOST_READINGS = 100;
@@ -59,7 +59,7 @@ final class ScannedWords {
     /** A text with figures for the letters in numbers: "l6 ft", "3O notes", "lO." before a name. */
     static String withFigures(String text) {
         return NUMBER.matcher(text)
-                .replaceAll(number -> number.group().replace('l', '1').replace('O', '0'));
+                .replaceAll(number -> number.group().replace('l', '1').replace('I', '1').replace('O', '0'));
     }
 
     private static String word(String read) {
