@@ -36,10 +36,10 @@ final class BorrowedRanks {
     /** True if a remark says from which key a stop begins, "from tenor C", or whose basses it has. */
     static boolean isFromKey(String remark) {
         Line line = new Line(remark);
-        int says = SAYS.at(line, 0);
-        boolean isPart =
-                IntStream.range(0, line.size()).anyMatch(i -> SAYS.at(line, i) > 0 && isPartOfCompass(line, i));
-        return isPart || (says > 0 && KEY.at(new Line(remark.substring(line.start(says))), 0) > 0);
+        return IntStream.range(0, line.size()).anyMatch(i -> {
+            int says = SAYS.at(line, i);
+            return says > 0 && (isPartOfCompass(line, i) || KEY.at(line, i + says) > 0);
+        });
     }
 
     /**
@@ -52,7 +52,7 @@ final class BorrowedRanks {
                 int says = i == 0 || line.gap(i) > 0 || line.is(i - 1, Token.Kind.OPEN) ? SAYS.at(line, i) : 0;
                 says = isPartOfCompass(line, i) ? 0 : says;
                 String rest = says > 0 ? remark.substring(line.start(i + says)).strip() : "";
-                if (says > 0 && KEY.at(new Line(rest), 0) == 0) {
+                if (says > 0 && KEY.at(line, i + says) == 0) {
                     return Optional.of(rest);
                 }
             }

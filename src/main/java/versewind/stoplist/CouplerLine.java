@@ -175,8 +175,10 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
                 rest.add(numbered);
                 return;
             }
-            if (CouplerWords.of(Compass.without(bare), language).isOnlyDivisions() && !words.isOnlyDivisions()) {
-                // "pedal C-d'"
+            String compass = Compass.without(bare);
+            if (compass.isBlank()
+                    || (CouplerWords.of(compass, language).isOnlyDivisions() && !words.isOnlyDivisions())) {
+                // "CC-G", "pedal C-d'"
                 isBroken = true;
                 rest.add(numbered);
                 return;

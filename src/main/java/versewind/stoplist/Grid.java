@@ -60,7 +60,7 @@ final class Grid {
         for (int at = 0; at < lines.size(); at++) {
             PageText.Numbered numbered = lines.get(at);
             String line = numbered.text();
-            if (line.chars().noneMatch(Character::isLetterOrDigit)) {
+            if (Spelling.isSigns(line)) {
                 afterBlank |= line.isBlank() || line.strip().length() > 2;
                 continue;
             }
@@ -297,9 +297,14 @@ final class Grid {
             boolean extra = named && cell.kind() != Kind.PITCH;
             named |= cell.kind() == Kind.WORDS;
             text.append(text.isEmpty() ? "" : " ")
-                    .append(extra && !cell.text().startsWith("(") ? "(" + cell.text() + ")" : cell.text());
+                    .append(extra && !cell.text().startsWith("(") ? aside(cell.text()) : cell.text());
         }
         return new Group(cells.get(0).x(), text.toString());
+    }
+
+    /** In brackets; "metal (17.19.22)" in two of them. */
+    private static String aside(String text) {
+        return "(" + (text.endsWith(")") ? text.replace(" (", ") (") : text + ")");
     }
 
     /** "25. XXVI e XXIX" */

@@ -59,7 +59,8 @@ final class ScannedWords {
     /** A text with figures for the letters in numbers: "l6 ft", "3O notes", "lO." before a name. */
     static String withFigures(String text) {
         return NUMBER.matcher(text)
-                .replaceAll(number -> number.group().replace('l', '1').replace('I', '1').replace('O', '0'));
+                .replaceAll(number ->
+                        number.group().replace('l', '1').replace('I', '1').replace('O', '0'));
     }
 
     private static String word(String read) {

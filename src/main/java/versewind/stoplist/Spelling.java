@@ -93,6 +93,11 @@ final class Spelling {
         return LETTERS.matcher(text).find();
     }
 
+    /** True if a text has neither letters nor figures. */
+    static boolean isSigns(String text) {
+        return text.chars().noneMatch(Character::isLetterOrDigit);
+    }
+
     private static boolean isEdge(char c, String signs) {
         return Character.isWhitespace(c) || signs.indexOf(c) >= 0;
     }

@@ -135,7 +135,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             String name = "";
             for (String piece : BETWEEN_PIECES.split(line.text(), -1)) {
                 String trimmed = BLANKS.matcher(Spelling.trimmed(piece, EDGES)).replaceAll(" ");
-                if (trimmed.isEmpty()) {
+                if (Spelling.isSigns(trimmed)) {
                     continue;
                 }
                 if (isHalf(trimmed) && !name.isEmpty() && (trimmed.length() > 1 || style.halves())) {
@@ -175,7 +175,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                 String inside = line.part(i + 1, close);
                 boolean pitch = isPitch(new Line(inside));
                 Line aside = new Line(inside);
-                if (!pitch && !inside.isEmpty() && !PIPES.is(aside)) {
+                if (!pitch && !Spelling.isSigns(inside) && !PIPES.is(aside)) {
                     remarks.add(inside);
                 }
                 kept.append(line.text(), end, line.at(i).start()).append(pitch ? " " + inside + " " : Line.GAP);

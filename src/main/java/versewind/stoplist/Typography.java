@@ -42,8 +42,8 @@ final class Typography {
             + "|(?<=\\d['\"])(?=[\\p{L}\\d])");
 
     private static final Pattern LEADERS = Pattern.compile(
-            "\\.\\s?\\.\\s?\\.[. ]*|(?<=\\s)\\.(?=\\s)|\\.\\.+|\u2026+|_{2,}|\u00b7\\s?\u00b7\\s?\u00b7[\u00b7 ]*|(?<=\\s)-\\s?-\\s?-[-"
-                    + " ]*");
+            "\\.\\s?\\.\\s?\\.[. ]*|(?<=\\s)\\.(?=\\s)|\\.\\.+|\u2026+|_{2,}|\u00b7\\s?\u00b7\\s?\u00b7[\u00b7"
+                    + " ]*|(?<=\\s)-\\s?-\\s?-[- ]*");
     private static final Pattern FOOT_WITHIN =
             Pattern.compile("(?<!\\d)(\\d{1,2})['\"]\\s?(\\d)\\s?/\\s?(\\d{1,2})(?!\\d)'?");
 

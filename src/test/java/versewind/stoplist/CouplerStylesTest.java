@@ -37,6 +37,16 @@ class CouplerStylesTest {
     }
 
     @Test
+    void the_compass_beside_a_heading_is_no_coupler() {
+        StopList list = StopList.read("SWELL ORGAN  CC-G, 56 notes (enclosed)\nOpen Diapason  8\nOboe  8\n"
+                + "GREAT ORGAN  CC-G, 56 notes\nOpen Diapason  8\nPrincipal  4");
+        assertThat(list.couplers()).isEmpty();
+        assertThat(list.divisions())
+                .extracting(each -> each.name() + " " + each.keys().orElse(0) + " " + each.enclosed())
+                .containsExactly("Swell 56 true", "Great 56 false");
+    }
+
+    @Test
     void a_coupler_that_names_only_its_keyboard_takes_the_other_manual() {
         assertThat(read(
                         "Hauptmanual\nPrincipal 8'\nOberwerk\nGedackt 8'\nPedal\nSubbass 16'",

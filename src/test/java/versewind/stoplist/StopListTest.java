@@ -315,6 +315,7 @@ class StopListTest {
         "0pen Diapas0n 8, Open Diapason",
         "Rohrf1\u00f6te 8, Rohrfl\u00f6te",
         "Clar1net 8, Clarinet",
+        "Comopean 8, Cornopean",
         "FluteII 8, Flute II",
         "McIntyre 8, McIntyre"
     })
@@ -351,9 +352,9 @@ class StopListTest {
     @Test
     void figures_that_a_scan_took_for_letters_are_figures_again() {
         StopList list = StopList.read("SWELL\n9. Open Diapason .... 8 ft.\nlO. Rohr Flute .... 8 ft.\n"
-                + "l2. Voix Celeste .... 8 ft.\nl8. Bourdon .... l6 ft.");
+                + "l2. Voix Celeste .... 8 ft.\nl8. Bourdon .... l6 ft.\nl9. Violone, wood .   .   .  I6 ft.");
         assertThat(list.stops().map(stop -> stop.name() + " " + stop.feet()))
-                .containsExactly("Open Diapason 8", "Rohr Flute 8", "Voix Celeste 8", "Bourdon 16");
+                .containsExactly("Open Diapason 8", "Rohr Flute 8", "Voix Celeste 8", "Bourdon 16", "Violone 16");
     }
 
     @Test
@@ -693,6 +694,20 @@ class StopListTest {
         assertThat(only("Grand'Organo\nVoce umana 8'").family()).isEqualTo(Family.CELESTE);
         assertThat(only("Grand'Organo\nVoce umana 8' (ancia)").family()).isEqualTo(Family.SOLO_REED);
         assertThat(only("Grand'Organo\nVoce umana 8' (ancia)").pipe().isReed()).isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            quoteCharacter = '\0',
+            value = {
+                "Cornet Treble     3 ranks, metal (12.15.17); Cornet Treble 3 [3 ranks, metal, 12.15.17]",
+                "Flute             8   metal, from c1; Flute 1 [metal, from c1]",
+                "Flute, metal .    .     8   \u201e; Flute 1 [metal]"
+            })
+    void a_column_of_remarks_keeps_its_brackets_and_is_no_loan(String row, String read) {
+        ReadStop stop = only("Great\n" + row);
+        assertThat(stop.name() + " " + stop.ranks() + " " + stop.remarks()).isEqualTo(read);
     }
 
     @Test
