@@ -24,7 +24,7 @@ final class BrokenLines {
                     ? ""
                     : joint(whole.get(last).text(), each.text(), rare);
             if (joint.isEmpty()) {
-                whole.add(each);
+                whole.add(last < 0 ? each : runOn(whole, each));
                 pieces = 1;
             } else {
                 PageText.Numbered first = whole.remove(last);
@@ -33,6 +33,28 @@ final class BrokenLines {
             }
         }
         return List.copyOf(whole);
+    }
+
+    /** What is left of a line when the end of an entry that began in the line before, after a comma, goes up to it. */
+    private static PageText.Numbered runOn(List<PageText.Numbered> whole, PageText.Numbered next) {
+        PageText.Numbered before = whole.get(whole.size() - 1);
+        int comma = before.text().lastIndexOf(',');
+        String begun = before.text().substring(comma + 1);
+        String[] pieces = next.text().split("(?=[,;.])", 2);
+        Line figures = new Line(pieces[0]);
+        boolean isPitch = figures.size() > 0
+                && Segments.figures(figures, 0) == figures.size()
+                && !hasFigures(begun)
+                && isNamedAlone(begun + " " + pieces[0]);
+        String joint = comma < 0 || isOpen(before.text())
+                ? ""
+                : isPitch ? begun + " " + pieces[0].strip() : joint(begun, pieces[0], true);
+        if (joint.isEmpty()) {
+            return next;
+        }
+        String text = before.text().substring(0, comma + 1) + " " + joint.strip();
+        whole.set(whole.size() - 1, new PageText.Numbered(before.number(), text));
+        return new PageText.Numbered(next.number(), pieces.length > 1 ? pieces[1].substring(1) : "");
     }
 
     /** Two lines as the one that they were; "" where each stands for itself. */
