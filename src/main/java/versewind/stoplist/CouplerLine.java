@@ -126,7 +126,9 @@ record CouplerLine(List<UnresolvedCoupler> couplers, List<String> rest) {
             // "Tirasses : Pos. - G.O. - R\u00e9c."
             boolean isList = tirasses && !plain.contains("/") && areOnlyManuals(CouplerWords.of(plain, language));
             String parted = isList ? plain.replace(" - ", ", ") : plain;
-            CouplerSegments.of(colon < 0 ? CouplerSegments.joined(parted, language) : parted, language)
+            Segments.split(parted, (line, i) -> line.isSign(i, ";")).stream()
+                    .map(each -> colon < 0 || parted.contains(";") ? CouplerSegments.joined(each, language) : each)
+                    .flatMap(each -> CouplerSegments.of(each, language).stream())
                     .forEach(this::segment);
         }
 

@@ -232,10 +232,11 @@ record CouplerWords(
             int end = at;
             while (end < tokens.size()
                     && end < at + MOST_WORDS
-                    && !words.get(end).isEmpty()) {
+                    && !words.get(end).isEmpty()
+                    && !WordList.of("coupled to").has(words.get(end))) {
                 end++;
             }
-            return WordList.of("coupled to").has(words.get(at)) || words.get(at).equals("e")
+            return end == at || words.get(at).equals("e")
                     ? Optional.empty()
                     : DivisionWord.at(words.subList(at, end), 0, language);
         }

@@ -340,11 +340,21 @@ class CouplerStylesTest {
     }
 
     @Test
+    void catalan_couplers() {
+        assertThat(couplers(
+                        "Cadireta\nBordó 8'\nFlautat 4'\nOrgue Major\nFlautat 8'\nBaixons 4', m.e.\nPedal\nContres 16'",
+                        "Acoblaments: Cadireta a Orgue Major; Orgue Major a Pedal."))
+                .containsExactly("Cadireta>Orgue Major", "Orgue Major>Pedal");
+    }
+
+    @Test
     void couplers_in_the_short_forms_of_players() {
         assertThat(couplers(ENGLISH, "Couplers:", "Sw 8ve to Gt", "Ch 8va", "Sw Sub 8ve", "Sw UO"))
                 .containsExactlyInAnyOrder("Swell>Great 4", "Choir>Choir 4", "Swell>Swell 16", "Swell>Swell off");
         assertThat(couplers(ENGLISH, "COUPLERS", "9. Swell to Great, Unison.", "10. Swell to Choir, Super-octave."))
                 .containsExactly("Swell>Great", "Swell>Choir 4");
+        assertThat(couplers(ENGLISH, "COUPLERS.\u2014Swell to Great; Swell to Great, super-octave; Choir to Great."))
+                .containsExactly("Swell>Great", "Swell>Great 4", "Choir>Great");
         assertThat(couplers(FRENCH, "", "Tirasses : G.O. - Pos."))
                 .containsExactly("Grand-Orgue>Pédale", "Positif>Pédale");
         assertThat(couplers(GERMAN, "Koppeln:", "III 4/I", "III 4/P", "II/I"))
