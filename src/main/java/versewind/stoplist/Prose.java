@@ -121,10 +121,20 @@ final class Prose {
         StringBuilder before = new StringBuilder();
         int found = 0;
         boolean opened = false;
+        String pitch = "";
         Deque<String> pieces = new ArrayDeque<>(Segments.split(line.text(), Prose::isBetween));
         while (!pieces.isEmpty()) {
             String piece = pieces.pop();
             Line words = new Line(piece);
+            int same = IntStream.range(1, pitch.isEmpty() ? 0 : words.size())
+                    .filter(i -> words.phrase("same pitch", i) > 0)
+                    .findFirst()
+                    .orElse(0);
+            if (same > 0) {
+                pieces.push("both of " + pitch);
+                pieces.push(words.part(0, same));
+                continue;
+            }
             int stop = stop(words);
             if (stop < 0 && !before.isEmpty() && isOfBoth(words)) {
                 List<String> stops = new ArrayList<>(Segments.split(before.toString(), Prose::isBetween));
@@ -147,6 +157,7 @@ final class Prose {
                 read.add(before.toString());
             }
             before.setLength(0);
+            pitch = pitch(words, stop);
             String rest = words.part(end(words, stop), words.size());
             boolean several = stop(new Line(rest)) >= 0;
             if (several) {
@@ -190,6 +201,7 @@ final class Prose {
                 && head <= 1
                 && verb + 1 < line.size()
                 && (line.phrase("listing verb", verb) > 0 || line.isSign(verb, ":"));
+        coupled |= lists;
         int rest = verb + (line.is(verb, Token.Kind.WORD) ? Math.max(1, line.phrase("listing verb", verb)) : 1);
         return lists ? line.at(head).text() + ": " + line.part(rest, line.size()) : line.text();
     }
@@ -232,11 +244,22 @@ final class Prose {
         return -1;
     }
 
+    /** The figures behind a name. */
+    private static String pitch(Line line, int from) {
+        int end = end(line, from);
+        int first = IntStream.range(from, end)
+                .filter(i -> Segments.figures(line, i) > 0)
+                .findFirst()
+                .orElse(end);
+        return line.part(first, end);
+    }
+
     /** A stop, with what is said of it behind its pitch in brackets. */
     private static String entry(Line line, int from) {
         int end = end(line, from);
         String rest = line.part(end, line.size());
-        boolean bare = rest.isEmpty() || line.is(end, Token.Kind.OPEN);
+        boolean within = line.part(from, end).contains("(");
+        boolean bare = rest.isEmpty() || within || line.is(end, Token.Kind.OPEN);
         return line.part(from, end) + (bare ? " " + rest : " (" + rest + ")");
     }
 

@@ -206,6 +206,7 @@ final class StopClassifier {
     private boolean isSentence() {
         String outside = new Line(text).outside();
         return WordList.of("short octave").in(outside)
+                || WordList.of("former").at(Spelling.words(said.name()), 0) > 0
                 || Spelling.words(said.said()).size() > MOST_REMARK_WORDS
                 || (WordList.of("sentence").in(outside)
                         && Spelling.words(outside).size() > MOST_WORDS);

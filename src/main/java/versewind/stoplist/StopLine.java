@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import versewind.organ.Family;
 import versewind.organ.Footage;
 import versewind.organ.Stop;
@@ -38,6 +39,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
     private static final int MOST_DIGITS = 4;
     private static final TokenForm PIPES = TokenForm.of("#4 <pipes>");
     private static final TokenForm ASIDE = TokenForm.of("#3 [%] <material>?", "#4 <pipes>", "<metal>");
+    private static final TokenForm PITCH_FIRST = TokenForm.of("pitch <feet> [,]", "#2 <ranks> [,]");
     private static final TokenForm LEADING = TokenForm.of("#3 _[-] word|roman", "#3 _word|roman");
     private static final Pattern BETWEEN_PIECES = Pattern.compile(Line.GAP + "|: ");
     private static final Pattern BLANKS = Pattern.compile("[ \\t]+");
@@ -157,9 +159,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
         }
 
         private void cut(int from, int length) {
-            BitSet tokens = new BitSet();
-            tokens.set(from, from + length);
-            cut(tokens);
+            cut(line.all(i -> i == from ? length : 0));
         }
 
         /** A text in parentheses is a remark, unless it is a pitch or ranks alone. */
@@ -172,13 +172,15 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
                 while (close < line.size() && brackets.get(close) && !line.is(close, Kind.CLOSE)) {
                     close++;
                 }
-                String inside = line.part(i + 1, close);
-                boolean pitch = isPitch(new Line(inside));
-                Line aside = new Line(inside);
-                if (!pitch && !Spelling.isSigns(inside) && !PIPES.is(aside)) {
-                    remarks.add(inside);
+                Line inside = new Line(line.part(i + 1, close));
+                boolean first = IntStream.range(1, i).allMatch(before -> Segments.figures(line, before) == 0);
+                int pitch = isPitch(inside) ? inside.size() : first ? PITCH_FIRST.at(inside, 0) : 0;
+                String rest = inside.text().substring(inside.start(pitch));
+                if (!Spelling.isSigns(rest) && !PIPES.is(inside)) {
+                    remarks.add(rest);
                 }
-                kept.append(line.text(), end, line.at(i).start()).append(pitch ? " " + inside + " " : Line.GAP);
+                kept.append(line.text(), end, line.at(i).start())
+                        .append(pitch > 0 ? " " + inside.part(0, pitch) + " " : Line.GAP);
                 end = close < line.size() ? line.at(close).end() : line.text().length();
                 i = Math.min(close + 1, line.size());
             }

@@ -40,6 +40,11 @@ class ProseTest {
                 "Im Hauptwerk stehen ein Principal 8', eine Gambe 8' und eine Mixtur 4fach. Das Schwellwerk"
                         + " enth\u00e4lt ein Lieblich Gedackt 8' sowie eine Oboe 8'."
                         + " | Hauptwerk: Principal 8, Gambe 8, Mixtur; Schwellwerk: Lieblich Gedackt 8, Oboe 8",
+                "On the Great stands an Open Diapason of 8 ft, with a Claribel Flute and a Dulciana of the same pitch;"
+                        + " above it stands a Principal of 4 ft. The Swell has a Bourdon of 16 ft, a Celeste (8 ft,"
+                        + " from tenor C), a Trumpet of 8 ft and an Oboe, also of 8 ft."
+                        + " | Great: Open Diapason 8, Claribel Flute 8, Dulciana 8, Principal 4; Swell: Bourdon 16,"
+                        + " Celeste 8, Trumpet 8, Oboe 8",
                 "Het Hoofdwerk heeft een Prestant 8' en een Octaaf 4'. Op het Rugwerk staan een Quintadeen 8' en een"
                         + " Dulciaan 8'. | Hoofdwerk: Prestant 8, Octaaf 4; Rugwerk: Quintadeen 8, Dulciaan 8"
             })
@@ -64,7 +69,7 @@ class ProseTest {
         assertThat(list.stops().map(ReadStop::name))
                 .containsExactly("Open Diapason", "Principal", "Fifteenth", "Gedact", "Oboe");
         assertThat(list.stops().map(ReadStop::line)).allMatch(line -> line >= 1 && line <= 4);
-        assertThat(list.couplers()).hasSize(2);
+        assertThat(list.couplers()).extracting(ReadCoupler::name).containsExactly("Swell to Great", "Great to Pedal");
         assertThat(list.divisions()).extracting(ReadDivision::name).containsExactly("Great", "Swell");
     }
 

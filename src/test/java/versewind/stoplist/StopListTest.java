@@ -701,9 +701,11 @@ class StopListTest {
             delimiter = ';',
             quoteCharacter = '\0',
             value = {
-                "Cornet Treble     3 ranks, metal (12.15.17); Cornet Treble 3 [3 ranks, metal, 12.15.17]",
+                "Cornet Treble     3 ranks, metal (12.15.17); Cornet Treble 3 [metal, 12.15.17]",
                 "Flute             8   metal, from c1; Flute 1 [metal, from c1]",
-                "Flute, metal .    .     8   \u201e; Flute 1 [metal]"
+                "Flute, metal .    .     8   \u201e; Flute 1 [metal]",
+                "Sesquialtera      (2 ranks, metal); Sesquialtera 2 [metal]",
+                "Unda Maris (8 ft, from tenor C); Unda Maris 1 [from tenor C]"
             })
     void a_column_of_remarks_keeps_its_brackets_and_is_no_loan(String row, String read) {
         ReadStop stop = only("Great\n" + row);
@@ -770,6 +772,26 @@ class StopListTest {
     }
 
     @Test
+    void an_entry_of_a_run_of_stops_goes_on_in_the_line_below() {
+        assertThat(told("""
+            Ryggpositiv (man. I): Gedakt 8´, Principal 4´, Kvintadena 8´, Rörflöjt 4´, Gems-
+            horn 2´, Nasat 1 1/3´, Sesquialtera 2 kor, Salicional 8´, Fugara 4´, Oktava
+            1´, Cymbel 2 kor, Krumhorn 8´, Voix
+            céleste 8´, tremulant.
+            """))
+                .containsExactly(
+                        "Ryggpositiv: Gedakt 8, Principal 4, Kvintadena 8, Rörflöjt 4, Gemshorn 2, Nasat 1 1/3,"
+                            + " Sesquialtera, Salicional 8, Fugara 4, Oktava 1, Cymbel, Krumhorn 8, Voix céleste 8");
+    }
+
+    @Test
+    void what_stood_there_before_is_no_stop() {
+        assertThat(told("Pédale\nFlûte 8\n| 27 | (chape vide) | - | autrefois bombarde |\nFormerly Clarinet 8"))
+                .containsExactly("Pédale: Flûte 8");
+        assertThat(told("Great\nTrumpet 8 (formerly Clarinet)")).containsExactly("Great: Trumpet 8");
+    }
+
+    @Test
     void a_point_and_a_dash_end_a_heading_in_a_run_of_names() {
         assertThat(told("""
             GREAT ORGAN.—Bourdon; Small Open Diapason; Principal; Clarion.
@@ -783,9 +805,12 @@ class StopListTest {
 
     @Test
     void a_comma_in_the_brackets_of_a_heading_does_not_hide_it() {
-        assertThat(told("MANUAAL: Prestant 8 v., Octaaf 4 v. – BOVENWERK (achter, met deuren): Viola 8 v.,"
-                        + " Gemshoorn 2 v."))
-                .containsExactly("Manuaal: Prestant 8, Octaaf 4", "Bovenwerk: Viola 8, Gemshoorn 2");
+        String list = "MANUAAL: Prestant 8 v., Octaaf 4 v. – BOVENWERK (achter, met jalousiezwelling): Viola 8 v.,"
+                + " Gemshoorn 2 v.";
+        assertThat(told(list)).containsExactly("Manuaal: Prestant 8, Octaaf 4", "Bovenwerk: Viola 8, Gemshoorn 2");
+        assertThat(StopList.read(list).divisions())
+                .extracting(ReadDivision::enclosed)
+                .containsExactly(false, true);
     }
 
     @Test
