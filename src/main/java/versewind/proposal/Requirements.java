@@ -12,6 +12,7 @@ import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
+import versewind.plan.Occasion;
 import versewind.plan.Plan;
 import versewind.plan.Singing;
 import versewind.plan.SungBy;
@@ -118,7 +119,7 @@ final class Requirements {
         Verse verse = verse(plan, place);
         Mode mode = weighed(plan, place).mode();
         Mood mood = mood(plan, place);
-        Fullness least = isCrown(plan, place) ? Fullness.CROWN : least(verse, mood);
+        Fullness least = isFestalEnd(plan, place) ? end(plan, place) : least(verse, mood);
         Fullness most = mode == Mode.CONGREGATION ? most(plan, place, mood) : least;
         return new Requirement(
                 mode,
@@ -199,16 +200,32 @@ final class Requirements {
         return Collections.max(List.of(introduced, Shape.isFestal(plan) ? Mood.FESTAL : Mood.BRIGHT));
     }
 
-    /** The last verse of a feast, sung strongly; what crowns full organ would cover a descant. */
-    private static boolean isCrown(Plan plan, VersePlace place) {
+    /** The last verse of a hymn on a feast, sung strongly; what crowns full organ would cover a descant. */
+    private static boolean isFestalEnd(Plan plan, VersePlace place) {
         Verse verse = verse(plan, place);
-        boolean isFestal = verse.mood() == Mood.FESTAL || verse.singing() == Singing.FULL_VOICE || Shape.isFestal(plan);
+        boolean isFestal = verse.mood() == Mood.FESTAL
+                || Shape.isFestal(plan)
+                || (verse.singing() == Singing.FULL_VOICE && bearsFullOrgan(plan, place));
         return isFestal
                 && Shape.mood(plan, place) != Mood.GENTLE
                 && verse.kind() == VerseKind.LAST_VERSE
                 && verse.mode() == Mode.CONGREGATION
                 && verse.sungBy() != SungBy.DESCANT
                 && verse.singing().compareTo(Singing.STRONG) >= 0;
+    }
+
+    /** What crowns full organ is kept for the last hymn, where the plan does not ask for it. */
+    private static Fullness end(Plan plan, VersePlace place) {
+        return isClosing(plan, place) || verse(plan, place).mood() == Mood.FESTAL ? Fullness.CROWN : Fullness.END;
+    }
+
+    /** On an ordinary day full organ is kept for the last hymn. */
+    private static boolean bearsFullOrgan(Plan plan, VersePlace place) {
+        return isClosing(plan, place) || plan.heading().occasion() != Occasion.ORDINARY;
+    }
+
+    private static boolean isClosing(Plan plan, VersePlace place) {
+        return place.hymn() == plan.hymns().size() - 1;
     }
 
     /** A playover keeps the fullest sound for the singing. */
@@ -231,7 +248,7 @@ final class Requirements {
         }
         if (mood == Mood.GENTLE) {
             Singing from = verse.mood() == Mood.GENTLE ? Singing.STRONG : Singing.ORDINARY;
-            return verse.singing().compareTo(from) >= 0 ? Fullness.PLAIN : Fullness.GENTLE;
+            return verse.singing().compareTo(from) >= 0 ? Fullness.HELD_BACK : Fullness.GENTLE;
         }
         boolean isCrowned = verse.kind() == VerseKind.LAST_VERSE
                 && !Shape.isGentle(plan.hymns().get(place.hymn()));
@@ -240,7 +257,7 @@ final class Requirements {
                 switch (verse.singing()) {
                     case GENTLE, ORDINARY -> Fullness.PLAIN;
                     case STRONG -> Fullness.BRIGHT;
-                    case FULL_VOICE -> Fullness.FESTAL;
+                    case FULL_VOICE -> bearsFullOrgan(plan, place) ? Fullness.FESTAL : Fullness.BRIGHT;
                 };
         Fullness fullest = Collections.max(List.of(Fullness.of(mood), ofKind, ofSinging));
         return verse.sungBy() == SungBy.DESCANT ? Collections.min(List.of(fullest, Fullness.BRIGHT)) : fullest;

@@ -240,13 +240,10 @@ final class ScoreFunction {
     }
 
     private double behindShutters(BuildingStep step) {
-        boolean isTooMuch = requirement.isPeople()
-                ? step.compareTo(
-                                requirement.least() == Fullness.CROWN
-                                        ? BuildingStep.ENCLOSED_REEDS
-                                        : BuildingStep.MAIN_REEDS)
-                        > 0
-                : step.compareTo(BuildingStep.FLUTES_8_4) > 0;
+        BuildingStep fullest =
+                requirement.least() == Fullness.FESTAL ? BuildingStep.MAIN_REEDS : BuildingStep.ENCLOSED_REEDS;
+        BuildingStep most = requirement.isPeople() ? fullest : BuildingStep.FLUTES_8_4;
+        boolean isTooMuch = step.compareTo(most) > 0;
         return isTooMuch ? MUCH_BEHIND_SHUTTERS : BEHIND_SHUTTERS * (requirement.isPeople() ? 2 : 1);
     }
 

@@ -15,6 +15,7 @@ import versewind.plan.VersePlace;
  * The shape of a hymn and of the service: by how much the share of a verse is lifted over what its mood wants. A hymn
  * rises evenly from its first verse to its last, more on a festal day and not at all on a solemn one; a last verse that
  * is not gentle itself, of a hymn that is not, is lifted besides, under a descant too, for the people sing the tune;
+ * a gentle verse leads from the first;
  * what only introduces stands a little lower; and the service grows from its first hymn to its last. A day of penance
  * is held back and does all this by half. An estimate; common practice, no source.
  */
@@ -42,7 +43,7 @@ final class Shape {
         Verse verse = hymn.verses().get(place.verse());
         double lift = growth(occasion(plan)) * (share(hymn, place.verse()) - 0.5);
         if (!isLifted(plan, place)) {
-            return lift;
+            return isGentle(verse) ? Math.max(0, lift) : lift;
         }
         int hymns = plan.hymns().size();
         double ofService = LAST_HYMN * place.hymn() / Math.max(1, hymns - 1);
@@ -53,7 +54,11 @@ final class Shape {
     /** Whether a verse has its share in the growth of the service: neither its words nor its singers are gentle. */
     static boolean isLifted(Plan plan, VersePlace place) {
         Verse verse = plan.hymns().get(place.hymn()).verses().get(place.verse());
-        return verse.mood() != Mood.GENTLE && verse.singing() != Singing.GENTLE && growth(occasion(plan)) > 0;
+        return !isGentle(verse) && growth(occasion(plan)) > 0;
+    }
+
+    private static boolean isGentle(Verse verse) {
+        return verse.mood() == Mood.GENTLE || verse.singing() == Singing.GENTLE;
     }
 
     /** True for a hymn whose verses are gentle, most of them, by their words or their singers: it ends quietly too. */
@@ -61,10 +66,7 @@ final class Shape {
         List<Verse> sung = hymn.verses().stream()
                 .filter(verse -> verse.isSung() && verse.kind() != VerseKind.LAST_VERSE)
                 .toList();
-        long gentle = sung.stream()
-                .filter(verse -> verse.mood() == Mood.GENTLE || verse.singing() == Singing.GENTLE)
-                .count();
-        return 2 * gentle > sung.size();
+        return 2 * sung.stream().filter(Shape::isGentle).count() > sung.size();
     }
 
     /**

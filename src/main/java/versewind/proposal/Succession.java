@@ -42,7 +42,7 @@ record Succession(Kind kind, Growth growth, Optional<ChangeTime> breath) {
     /** An introduction within this of its verse leaves nothing to come, in dB. */
     private static final double AS_LOUD_DB = 0.5;
 
-    private static final double AS_LOUD = 0.25;
+    private static final double AS_LOUD = 0.1;
 
     private static final double FAR_SOFTER_DB = 5;
     private static final double SOLOED_FAR_SOFTER_DB = 12;

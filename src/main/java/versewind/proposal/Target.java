@@ -68,7 +68,7 @@ record Target(Mode mode, double low, double high) {
 
     private static double aboveClear(Mood mood) {
         return switch (mood) {
-            case GENTLE -> 0.07;
+            case GENTLE -> 0.01;
             case PLAIN -> 0.03;
             case BRIGHT, FESTAL -> 0;
         };

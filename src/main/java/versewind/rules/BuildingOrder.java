@@ -220,7 +220,7 @@ final class BuildingOrder {
         add(
                 step,
                 choice.name(division) + " reed 8",
-                choice.first(division, StopClass.REED_8).plus(choice.first(feet, StopClass.PEDAL_REED_16)));
+                choice.first(division, StopClass.REED_8).plus(nextPedalReed()));
         add(step, full, choice.first(division, isMain ? StopClass.REED_4 : StopClass.REED_16));
         add(step, full, choice.first(division, isMain ? StopClass.REED_16 : StopClass.REED_4));
         add(step, full, IndexSet.of(eights.stream().mapToInt(stop -> stop)));
@@ -229,6 +229,14 @@ final class BuildingOrder {
             choice.ordered(feet, StopClass.PEDAL_REED_16)
                     .forEach(reed -> add(step, "reeds and the 16 ft reeds of the pedal", IndexSet.of(reed)));
         }
+    }
+
+    /** Each division’s reeds bring a reed of the pedal, the lightest first. */
+    private IndexSet nextPedalReed() {
+        return IndexSet.of(choice.ordered(feet, StopClass.PEDAL_REED_16).stream()
+                .filter(reed -> !drawn.contains(reed))
+                .limit(1)
+                .mapToInt(reed -> reed));
     }
 
     private void addDoubles() {
