@@ -301,6 +301,11 @@ public final class RegistrationText {
         return with(IndexSet.EMPTY, tremulants, typed, 0);
     }
 
+    /** Reads positions of boxes; all others are open. */
+    public List<BoxPosition> readBoxes(String typed) throws NotationException {
+        return withBoxes(Registration.silent(instrument), typed).boxes();
+    }
+
     private IndexSet with(IndexSet before, String head, String names) throws NotationException {
         int division = division(NameList.name(head));
         int first = all(division).next(0);

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import versewind.organ.BoxPosition;
 import versewind.organ.Division;
 import versewind.organ.IndexSet;
@@ -26,6 +28,13 @@ public final class PlayedFields<T> {
     private static final Kind<HandsAndFeet.Layout> LAYOUT = Kinds.choice(HandsAndFeet.Layout.values());
 
     private static final Kind<Optional<Integer>> MANUAL = new Manual();
+    private static final Kind<IndexSet> COUPLERS = new Knobs(
+            RegistrationText::readCouplers, OrganNames::readCouplers, OrganNames::couplers, RegistrationText::couplers);
+    private static final Kind<IndexSet> TREMULANTS = new Knobs(
+            RegistrationText::readTremulants,
+            OrganNames::readTremulants,
+            OrganNames::tremulants,
+            RegistrationText::tremulants);
     private static final Kind<BoxPosition> POSITION = Kinds.choice(BoxPosition.values());
 
     /** The positions of the boxes of all divisions. */
@@ -130,14 +139,13 @@ public final class PlayedFields<T> {
                     table.add("drawn", STOPS, "the stops drawn, by division")
                             .column("stops")
                             .laid(Layout.FIT),
-                    table.add("couplers", new Couplers(), "the couplers drawn")
+                    table.add("couplers", COUPLERS, "the couplers drawn")
                             .orElse(IndexSet.EMPTY)
                             .label("Coupled"),
                     table.add("boxes", POSITIONS, "position of each division's swell box, open where left out")
                             .orElse(List.of())
                             .label("Swell box"),
-                    table.add("tremulants", new Tremulants(), "the tremulants drawn")
-                            .orElse(IndexSet.EMPTY));
+                    table.add("tremulants", TREMULANTS, "the tremulants drawn").orElse(IndexSet.EMPTY));
         }
 
         Registration registration(Values values) throws Refused {
@@ -178,22 +186,36 @@ public final class PlayedFields<T> {
         }
     }
 
-    /** The division of a manual. */
-    private static final class Manual extends Kind<Optional<Integer>> {
-        Manual() {
-            super("Enter ", "the name of a manual division");
+    /** A part of a registration, in the notation of registrations where it is typed. */
+    private abstract static class Part<V> extends Kind<V> {
+        private final OrganNames.Notation<V> notation;
+
+        Part(String ask, String limits, OrganNames.Notation<V> notation) {
+            super(ask, limits);
+            this.notation = notation;
         }
 
         @Override
-        boolean isOfOrgan() {
+        final boolean isOfOrgan() {
             return true;
         }
 
         @Override
-        Optional<Integer> read(Found found, OrganNames names) throws Refused {
-            if (found.isTyped()) {
-                return Optional.of(names.typed(found, RegistrationText::manual));
-            }
+        final V read(Found found, OrganNames names) throws Refused {
+            return found.isTyped() ? names.typed(found, notation) : inFile(found, names);
+        }
+
+        abstract V inFile(Found found, OrganNames names) throws Refused;
+    }
+
+    /** The division of a manual. */
+    private static final class Manual extends Part<Optional<Integer>> {
+        Manual() {
+            super("Enter ", "the name of a manual division", (text, typed) -> Optional.of(text.manual(typed)));
+        }
+
+        @Override
+        Optional<Integer> inFile(Found found, OrganNames names) throws Refused {
             int division =
                     names.division(found, found.text()).orElse(names.organ().mainDivision());
             if (names.organ().divisions().get(division).isPedal()) {
@@ -209,19 +231,14 @@ public final class PlayedFields<T> {
     }
 
     /** Stops by division. */
-    private static final class Stops extends Kind<IndexSet> {
+    private static final class Stops extends Part<IndexSet> {
         Stops() {
-            super("Write ", "as \"Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16\"");
+            super("Write ", "as \"Great: Open Diapason 8, Principal 4; Pedal: Bourdon 16\"", RegistrationText::stops);
         }
 
         @Override
-        boolean isOfOrgan() {
-            return true;
-        }
-
-        @Override
-        IndexSet read(Found found, OrganNames names) throws Refused {
-            return found.isTyped() ? names.typed(found, RegistrationText::stops) : names.stops(found.entries(""));
+        IndexSet inFile(Found found, OrganNames names) throws Refused {
+            return names.stops(found.entries(""));
         }
 
         @Override
@@ -247,83 +264,53 @@ public final class PlayedFields<T> {
         }
     }
 
-    /** Couplers. */
-    private static final class Couplers extends Kind<IndexSet> {
-        Couplers() {
-            super("Enter ", "their names");
+    /** Couplers, or tremulants, by their names. */
+    private static final class Knobs extends Part<IndexSet> {
+        private final Reading reading;
+        private final Function<OrganNames, List<String>> all;
+        private final BiFunction<RegistrationText, IndexSet, String> format;
+
+        Knobs(
+                OrganNames.Notation<IndexSet> notation,
+                Reading reading,
+                Function<OrganNames, List<String>> all,
+                BiFunction<RegistrationText, IndexSet, String> format) {
+            super("Enter ", "their names", notation);
+            this.reading = reading;
+            this.all = all;
+            this.format = format;
+        }
+
+        private interface Reading {
+            IndexSet of(OrganNames names, List<Found> found) throws Refused;
         }
 
         @Override
-        boolean isOfOrgan() {
-            return true;
-        }
-
-        @Override
-        IndexSet read(Found found, OrganNames names) throws Refused {
-            return found.isTyped()
-                    ? names.typed(found, RegistrationText::readCouplers)
-                    : names.readCouplers(found.items(""));
-        }
-
-        @Override
-        Object plain(IndexSet drawn, OrganNames names) {
-            return drawn.stream().mapToObj(names.couplers()::get).toList();
-        }
-
-        @Override
-        String typed(IndexSet drawn, OrganNames names) {
-            return names.text().couplers(drawn);
-        }
-    }
-
-    /** Tremulants. */
-    private static final class Tremulants extends Kind<IndexSet> {
-        Tremulants() {
-            super("Enter ", "their names");
-        }
-
-        @Override
-        boolean isOfOrgan() {
-            return true;
-        }
-
-        @Override
-        IndexSet read(Found found, OrganNames names) throws Refused {
-            return found.isTyped()
-                    ? names.typed(found, RegistrationText::readTremulants)
-                    : names.readTremulants(found.items(""));
+        IndexSet inFile(Found found, OrganNames names) throws Refused {
+            return reading.of(names, found.items(""));
         }
 
         @Override
         Object plain(IndexSet drawn, OrganNames names) {
-            return drawn.stream().mapToObj(names.tremulants()::get).toList();
+            return drawn.stream().mapToObj(all.apply(names)::get).toList();
         }
 
         @Override
         String typed(IndexSet drawn, OrganNames names) {
-            return names.text().tremulants(drawn);
+            return format.apply(names.text(), drawn);
         }
     }
 
     /** The positions of the boxes of all divisions; those that are open are not written. */
-    private static final class Boxes extends Kind<List<BoxPosition>> {
+    private static final class Boxes extends Part<List<BoxPosition>> {
         Boxes() {
-            super("Write ", "as \"Swell: half; Choir: closed\"");
+            super("Write ", "as \"Swell: half; Choir: closed\"", RegistrationText::readBoxes);
         }
 
         @Override
-        boolean isOfOrgan() {
-            return true;
-        }
-
-        @Override
-        List<BoxPosition> read(Found found, OrganNames names) throws Refused {
-            Registration silent = Registration.silent(names.organ());
-            if (found.isTyped()) {
-                return names.typed(found, (text, typed) -> text.withBoxes(silent, typed))
-                        .boxes();
-            }
-            List<BoxPosition> positions = new ArrayList<>(silent.boxes());
+        List<BoxPosition> inFile(Found found, OrganNames names) throws Refused {
+            List<BoxPosition> positions =
+                    new ArrayList<>(Registration.silent(names.organ()).boxes());
             for (Map.Entry<String, Found> entry : found.entries("").entrySet()) {
                 Optional<Integer> division = names.box(entry.getValue(), entry.getKey());
                 if (division.isPresent()) {
