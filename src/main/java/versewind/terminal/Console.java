@@ -8,10 +8,8 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import versewind.screen.state.Event;
@@ -108,18 +106,8 @@ public final class Console implements Display {
     }
 
     @Override
-    public Event next() {
-        return inbox.next();
-    }
-
-    @Override
-    public Optional<Event> next(Duration longest) {
-        return inbox.next(longest);
-    }
-
-    @Override
-    public void tell(Event event) {
-        inbox.add(event);
+    public Inbox inbox() {
+        return inbox;
     }
 
     /** Makes the terminal show a frame. If the connection is lost, a hangup comes. */

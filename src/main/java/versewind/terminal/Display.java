@@ -1,7 +1,5 @@
 package versewind.terminal;
 
-import java.time.Duration;
-import java.util.Optional;
 import versewind.screen.state.Event;
 import versewind.screen.toolkit.Frame;
 
@@ -11,14 +9,8 @@ import versewind.screen.toolkit.Frame;
  */
 interface Display extends AutoCloseable {
 
-    /** Blocks until the next event; of several resizes in a row, the last. After a hangup every call returns one. */
-    Event next();
-
-    /** As above, but returns nothing when this time has passed. */
-    Optional<Event> next(Duration longest);
-
-    /** Adds an event from another thread to those that come. */
-    void tell(Event event);
+    /** What has happened and is still to be seen to; it ends with a hangup. */
+    Inbox inbox();
 
     /** Shows a frame. */
     void paint(Frame frame);

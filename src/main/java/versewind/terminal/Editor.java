@@ -94,9 +94,9 @@ public final class Editor {
             Consumer<Editor> start)
             throws NoTerminalException {
         try (Display display = place.open(letters);
-                JournalWriter journal = new JournalWriter(library, display::tell);
-                Browsing browsing = new Browsing(library, display::tell);
-                BackgroundSearch proposing = new BackgroundSearch(display::tell)) {
+                JournalWriter journal = new JournalWriter(library, display.inbox()::add);
+                Browsing browsing = new Browsing(library, display.inbox()::add);
+                BackgroundSearch proposing = new BackgroundSearch(display.inbox()::add)) {
             ahead.ifPresent(browsing::lookedAhead);
             Event.Resize size = display.size();
             Marks marks = display.utf8() ? Marks.UNICODE : Marks.ASCII;
@@ -104,7 +104,8 @@ public final class Editor {
                     Update.empty(size.columns(), size.rows(), marks, today).lettered(letters);
             new Editor(
                             display,
-                            new EffectRunner(library, journal, browsing, proposing, display::tell, display::repaint),
+                            new EffectRunner(
+                                    library, journal, browsing, proposing, display.inbox()::add, display::repaint),
                             state)
                     .loop(start);
             return display.status();
@@ -118,7 +119,7 @@ public final class Editor {
             settle(outside.begun(plan.get()));
         } else {
             settle(Update.start(state));
-            display.next(FIRST_PLANS).ifPresent(input -> settle(Update.step(state, input)));
+            display.inbox().next(FIRST_PLANS).ifPresent(input -> settle(Update.step(state, input)));
         }
     }
 
@@ -127,7 +128,7 @@ public final class Editor {
         display.paint(View.paint(state));
         rehearse();
         while (!outside.hasEnded()) {
-            handle(display.next());
+            handle(display.inbox().next());
         }
     }
 
@@ -138,7 +139,7 @@ public final class Editor {
             settle(Update.step(state, more.get()));
         }
         if (Update.isSearching(state)) {
-            display.next(SHORT_SEARCH).ifPresent(soon -> settle(Update.step(state, soon)));
+            display.inbox().next(SHORT_SEARCH).ifPresent(soon -> settle(Update.step(state, soon)));
         }
         if (!outside.hasEnded()) {
             display.paint(View.paint(state));
@@ -146,7 +147,7 @@ public final class Editor {
     }
 
     private Optional<Event> waiting() {
-        return outside.hasEnded() ? Optional.empty() : display.next(Duration.ZERO);
+        return outside.hasEnded() ? Optional.empty() : display.inbox().next(Duration.ZERO);
     }
 
     /**

@@ -35,7 +35,7 @@ public enum Place {
     private static Display inTerminal(NoTerminalException noWindow) throws NoTerminalException {
         try {
             Display terminal = Console.open();
-            terminal.tell(new Event.Done(noWindow.sentence()));
+            terminal.inbox().add(new Event.Done(noWindow.sentence()));
             return terminal;
         } catch (NoTerminalException noTerminal) {
             throw noWindow;

@@ -24,8 +24,6 @@ import java.awt.event.WindowEvent;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.reflect.InvocationTargetException;
-import java.time.Duration;
-import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import javax.swing.JFrame;
@@ -313,18 +311,8 @@ final class WindowDisplay implements Display {
     }
 
     @Override
-    public Event next() {
-        return inbox.next();
-    }
-
-    @Override
-    public Optional<Event> next(Duration longest) {
-        return inbox.next(longest);
-    }
-
-    @Override
-    public void tell(Event event) {
-        inbox.add(event);
+    public Inbox inbox() {
+        return inbox;
     }
 
     @Override

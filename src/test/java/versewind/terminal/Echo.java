@@ -31,7 +31,7 @@ public final class Echo {
             }
             heard.add(words(input));
             console.paint(frame(console, heard));
-            input = console.next();
+            input = console.inbox().next();
         }
         // After a hangup the terminal is gone; what is said here goes where the caller has led the errors.
         System.err.println("kept " + heard.size() + " after " + words(input));
