@@ -25,6 +25,7 @@ import versewind.rules.DynamicSteps;
 import versewind.schema.KnownOrgan;
 import versewind.screen.desk.DeskScreen;
 import versewind.screen.library.LibraryEvent;
+import versewind.screen.state.Chooser;
 import versewind.screen.state.Effect;
 import versewind.screen.state.Event;
 import versewind.screen.toolkit.ShortWords;
@@ -156,7 +157,7 @@ final class Browsing implements AutoCloseable {
     /** Tells in which plans there is a hymn like another, soon: the plans edited last first. */
     void find(String except, Hymn like, Effect.Telling telling) {
         reader.execute(() -> {
-            List<LibraryEvent.Listed> found = new ArrayList<>();
+            List<Chooser.Row> found = new ArrayList<>();
             try {
                 for (PlanFile file : catalogue.files()) {
                     if (!file.id().equals(except) && found.size() < MOST_FOUND && catalogue.mentions(file, like)) {
@@ -171,7 +172,7 @@ final class Browsing implements AutoCloseable {
     }
 
     /** Adds the hymns of a plan that are like another; a plan that cannot be read has none. */
-    private void addHymns(String id, Hymn like, List<LibraryEvent.Listed> found) {
+    private void addHymns(String id, Hymn like, List<Chooser.Row> found) {
         try {
             OpenPlan open = library.openPlan(id);
             ServiceHeading heading = open.plan().heading();
@@ -181,7 +182,7 @@ final class Browsing implements AutoCloseable {
                     String when = heading.date()
                             .map(day -> ", " + ShortWords.day(day))
                             .orElse("");
-                    found.add(new LibraryEvent.Listed(
+                    found.add(new Chooser.Row(
                             id + "\n" + i,
                             heading.title() + when,
                             open.instrument().name() + ", " + Verses.counted(hymn.verses().stream())));

@@ -21,6 +21,7 @@ import versewind.schema.KnownOrgan;
 import versewind.schema.OrganDraft;
 import versewind.screen.library.LibraryEvent;
 import versewind.screen.plan.FileEvent;
+import versewind.screen.state.Chooser;
 import versewind.screen.state.Effect;
 import versewind.screen.state.Effects;
 import versewind.screen.state.Event;
@@ -190,9 +191,9 @@ final class EffectRunner implements Effects {
     @Override
     public List<Event> listInstruments() {
         return reading(() -> {
-            List<LibraryEvent.Listed> listed = new ArrayList<>();
+            List<Chooser.Row> listed = new ArrayList<>();
             for (InstrumentEntry entry : library.instruments()) {
-                listed.add(new LibraryEvent.Listed(entry.id(), entry.name(), entry.place()));
+                listed.add(new Chooser.Row(entry.id(), entry.name(), entry.place()));
             }
             return List.of(new LibraryEvent.InstrumentsListed(listed));
         });
@@ -306,10 +307,10 @@ final class EffectRunner implements Effects {
     public List<Event> readHymns(String id) {
         return reading(() -> {
             Plan plan = library.openPlan(id).plan();
-            List<LibraryEvent.Listed> listed = new ArrayList<>();
+            List<Chooser.Row> listed = new ArrayList<>();
             for (Hymn hymn : plan.hymns()) {
                 String title = (hymn.number() + " " + hymn.title()).strip();
-                listed.add(new LibraryEvent.Listed(Integer.toString(listed.size()), title, hymn.tune()));
+                listed.add(new Chooser.Row(Integer.toString(listed.size()), title, hymn.tune()));
             }
             return List.of(new LibraryEvent.HymnsRead(id, plan.heading().title(), listed));
         });

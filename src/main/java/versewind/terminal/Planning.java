@@ -22,6 +22,7 @@ import versewind.schema.KnownOrgan;
 import versewind.screen.library.LibraryEvent;
 import versewind.screen.plan.FileEvent;
 import versewind.screen.plan.PlanEvent;
+import versewind.screen.state.Chooser;
 import versewind.screen.state.Effect;
 import versewind.screen.state.Event;
 import versewind.store.Autosave;
@@ -143,10 +144,10 @@ final class Planning {
 
     /** The earlier versions of a plan, by when they were saved. */
     LibraryEvent.VersionsListed versions(String id) {
-        List<LibraryEvent.Listed> listed = new ArrayList<>();
+        List<Chooser.Row> listed = new ArrayList<>();
         for (Version each : library.versions(id)) {
             String words = "saved " + Presence.time(each.saved());
-            listed.add(new LibraryEvent.Listed(Integer.toString(listed.size()), words, ""));
+            listed.add(new Chooser.Row(Integer.toString(listed.size()), words, ""));
         }
         return new LibraryEvent.VersionsListed(id, listed);
     }

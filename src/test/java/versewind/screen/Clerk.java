@@ -15,6 +15,7 @@ import versewind.plan.Undo;
 import versewind.screen.library.LibraryEvent;
 import versewind.screen.organ.OrganEvent;
 import versewind.screen.plan.FileEvent;
+import versewind.screen.state.Chooser;
 import versewind.screen.state.Effect;
 import versewind.screen.state.Event;
 import versewind.store.OpenPlan;
@@ -29,8 +30,7 @@ final class Clerk {
             Desk.listed("harvest-festival", "Harvest Festival", "2026-10-04");
     private static final LibraryEvent.ListedPlan WEDDING = Desk.listed("wedding", "Wedding", "2027-05-22");
     private static final LibraryEvent.ListedPlan BROKEN = Desk.listed("broken", "broken", "");
-    private static final LibraryEvent.Listed VILLAGE =
-            new LibraryEvent.Listed("little-corvening", "All Hallows", "Little Corvening");
+    private static final Chooser.Row VILLAGE = new Chooser.Row("little-corvening", "All Hallows", "Little Corvening");
 
     /** What becomes of a plan that is to be written. */
     enum Saving {

@@ -14,6 +14,7 @@ import versewind.screen.library.LibraryEvent;
 import versewind.screen.plan.FileEvent;
 import versewind.screen.plan.PlanScreen;
 import versewind.screen.plan.SheetText;
+import versewind.screen.state.Chooser;
 import versewind.screen.state.Effects;
 import versewind.screen.state.Event;
 import versewind.screen.state.FormBox;
@@ -53,7 +54,7 @@ class FileCommandsTest {
 
         library.answer(new LibraryEvent.VersionsListed("wedding", List.of()));
         assertThat(library.said()).isEqualTo("No earlier version of this plan is kept.");
-        library.answer(new LibraryEvent.VersionsListed("wedding", List.of(new LibraryEvent.Listed("0", "then", ""))));
+        library.answer(new LibraryEvent.VersionsListed("wedding", List.of(new Chooser.Row("0", "then", ""))));
         assertThat(library.screen()).contains("Which version of wedding?");
         assertThat(library.press("<Esc>").screen()).contains("date             service");
     }
@@ -229,8 +230,8 @@ class FileCommandsTest {
 
     @Test
     void a_new_plan_is_made_for_a_chosen_organ() {
-        desk.answer(new LibraryEvent.InstrumentsListed(
-                List.of(new LibraryEvent.Listed("village", "All Hallows", "Corvening"))));
+        desk.answer(
+                new LibraryEvent.InstrumentsListed(List.of(new Chooser.Row("village", "All Hallows", "Corvening"))));
         desk.press("<Enter>");
         assertThat(desk.effects()).containsExactly(Wanted.of("beginPlan", "village"));
         desk.answer(new LibraryEvent.PlanBegun("village", "Village", Player.WITH_PEDALS, 100));
@@ -245,8 +246,8 @@ class FileCommandsTest {
     @Test
     void the_organ_of_the_service_edited_last_is_offered_first() {
         LibraryEvent.ListedPlan planned = Desk.listed("one", "Harvest", "2026-10-04");
-        List<LibraryEvent.Listed> organs = List.of(
-                new LibraryEvent.Listed("abbey", "Abbey", ""), new LibraryEvent.Listed(planned.organ(), "Zeal", ""));
+        List<Chooser.Row> organs =
+                List.of(new Chooser.Row("abbey", "Abbey", ""), new Chooser.Row(planned.organ(), "Zeal", ""));
         desk.library(planned).press("^N").answer(new LibraryEvent.InstrumentsListed(organs));
         desk.effects();
         desk.press("<Enter>");

@@ -26,6 +26,7 @@ import versewind.screen.library.LibraryEvent;
 import versewind.screen.organ.OrganEvent;
 import versewind.screen.plan.FileEvent;
 import versewind.screen.plan.PlanEvent;
+import versewind.screen.state.Chooser;
 import versewind.screen.state.Effect;
 import versewind.screen.state.Event;
 
@@ -76,7 +77,7 @@ class KeystrokesTest {
         return switch (name) {
             case "listInstruments" ->
                 List.of(new LibraryEvent.InstrumentsListed(
-                        List.of(new LibraryEvent.Listed("st-tethwin", "St Tethwin", "Averstoke"))));
+                        List.of(new Chooser.Row("st-tethwin", "St Tethwin", "Averstoke"))));
             case "beginPlan" ->
                 List.of(new LibraryEvent.PlanBegun(
                         (String) arguments[0], (String) arguments[0], Player.WITH_PEDALS, 100));

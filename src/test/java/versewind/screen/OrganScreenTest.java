@@ -20,6 +20,7 @@ import versewind.screen.library.LibraryScreen;
 import versewind.screen.organ.OrganEvent;
 import versewind.screen.organ.OrganScreen;
 import versewind.screen.plan.PlanScreen;
+import versewind.screen.state.Chooser;
 import versewind.screen.state.Event;
 import versewind.screen.toolkit.Letters;
 
@@ -196,9 +197,8 @@ class OrganScreenTest {
         clerk.press("x");
         assertThat(desk.state().find(OrganScreen.class)).isEmpty();
         assertThat(desk.state().top()).isInstanceOf(LibraryScreen.class);
-        desk.answer(new LibraryEvent.InstrumentsListed(List.of(
-                new LibraryEvent.Listed("another", "Another", ""),
-                new LibraryEvent.Listed("st-tethwin", "St Tethwin", ""))));
+        desk.answer(new LibraryEvent.InstrumentsListed(
+                List.of(new Chooser.Row("another", "Another", ""), new Chooser.Row("st-tethwin", "St Tethwin", ""))));
         assertThat(desk.characters()).as("the organ that was open").contains("\u25b8St Tethwin");
     }
 

@@ -8,6 +8,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.screen.library.LibraryEvent;
+import versewind.screen.state.Chooser;
 import versewind.screen.state.Effect;
 import versewind.store.OpenPlan;
 
@@ -21,7 +22,7 @@ class PlayedBeforeTest {
     private LibraryEvent.HymnsFound found(Effect.Telling telling) {
         return new LibraryEvent.HymnsFound(
                 desk.hymn(),
-                List.of(new LibraryEvent.Listed("harvest-festival\n0", "Harvest Festival", "St Tethwin")),
+                List.of(new Chooser.Row("harvest-festival\n0", "Harvest Festival", "St Tethwin")),
                 telling);
     }
 

@@ -26,6 +26,7 @@ import versewind.plan.Verses;
 import versewind.screen.library.LibraryEvent;
 import versewind.screen.plan.FileEvent;
 import versewind.screen.plan.PlanEvent;
+import versewind.screen.state.Chooser;
 import versewind.screen.state.Event;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Marks;
@@ -386,8 +387,8 @@ class ScreenGoldenTest {
     private static Desk organs() {
         return Desk.empty(60, 18)
                 .answer(new LibraryEvent.InstrumentsListed(List.of(
-                        new LibraryEvent.Listed("st-tethwin", "St Tethwin", "Averstoke"),
-                        new LibraryEvent.Listed("little-corvening", "All Hallows", "Little Corvening"))));
+                        new Chooser.Row("st-tethwin", "St Tethwin", "Averstoke"),
+                        new Chooser.Row("little-corvening", "All Hallows", "Little Corvening"))));
     }
 
     private static Desk odd(Instrument organ, int columns, int rows) {

@@ -30,6 +30,7 @@ import versewind.screen.library.LibraryEvent;
 import versewind.screen.organ.OrganEvent;
 import versewind.screen.organ.SavingScreen;
 import versewind.screen.plan.FileEvent;
+import versewind.screen.state.Chooser;
 import versewind.screen.state.Effect;
 import versewind.screen.state.Event;
 import versewind.screen.state.State;
@@ -156,7 +157,7 @@ class EffectRunnerTest {
             outside.findHymn("another-plan", like, Effect.Telling.LISTED);
             assertThat(told.poll(20, TimeUnit.SECONDS))
                     .isInstanceOfSatisfying(LibraryEvent.HymnsFound.class, found -> assertThat(found.found())
-                            .extracting(LibraryEvent.Listed::id)
+                            .extracting(Chooser.Row::id)
                             .contains("harvest-festival\n0"));
         }
     }

@@ -81,22 +81,21 @@ public interface LibraryEvent extends Event {
     }
 
     /** The instruments there are: shown where they are looked at, or else to choose one for a new plan. */
-    record InstrumentsListed(List<Listed> instruments) implements LibraryEvent {
+    record InstrumentsListed(List<Chooser.Row> instruments) implements LibraryEvent {
         @Override
         public State on(State state) {
-            List<Chooser.Row> rows = Listed.rows(instruments);
             if (state.top() instanceof LibraryScreen screen && screen.library().side() == LibraryState.Side.ORGANS) {
-                return LibraryScreen.seen(state, library -> library.withOrgans(rows));
+                return LibraryScreen.seen(state, library -> library.withOrgans(instruments));
             }
             if (state.top() instanceof LibraryScreen screen && screen.library().aim() == LibraryState.Aim.MOVE) {
-                return moving(state, screen.library().planList().current(), rows);
+                return moving(state, screen.library().planList().current(), instruments);
             }
-            if (rows.isEmpty()) {
+            if (instruments.isEmpty()) {
                 return state.closed().warns("There is no organ in the folder instruments yet.");
             }
             return state.open(Chooser.of(
                     "For which organ?",
-                    LibraryState.under(state).lastUsedFirst(rows),
+                    LibraryState.under(state).lastUsedFirst(instruments),
                     (id, choosing) -> choosing.wants(effects -> effects.beginPlan(id))));
         }
 
@@ -157,8 +156,7 @@ public interface LibraryEvent extends Event {
                 replaced.stream()
                         .filter(each -> !each.was().startsWith("piston "))
                         .sorted(Comparator.comparing(each -> each.becomes().isPresent()))
-                        .forEach(each -> rows.add(new Chooser.Row(
-                                each.was(), each.was(), each.becomes().orElse("no equivalent on this organ"))));
+                        .forEach(each -> rows.add(row(each)));
                 return state.open(Chooser.read("On " + work.instrument().name(), rows));
             });
         }
@@ -205,7 +203,7 @@ public interface LibraryEvent extends Event {
      * @param plan name of its file without the ending
      * @param versions their indices, and when they were saved
      */
-    record VersionsListed(String plan, List<Listed> versions) implements LibraryEvent {
+    record VersionsListed(String plan, List<Chooser.Row> versions) implements LibraryEvent {
         @Override
         public State on(State state) {
             if (versions.isEmpty()) {
@@ -213,7 +211,7 @@ public interface LibraryEvent extends Event {
             }
             return state.open(Chooser.of(
                     "Which version of " + plan + "? The plan opens with it as an edit.",
-                    Listed.rows(versions),
+                    versions,
                     (id, choosing) -> Leaving.afterAsking(
                             choosing,
                             "open the earlier version",
@@ -237,12 +235,12 @@ public interface LibraryEvent extends Event {
      * @param title its title
      * @param hymns their indices, numbers with titles, and tunes
      */
-    record HymnsRead(String plan, String title, List<Listed> hymns) implements LibraryEvent {
+    record HymnsRead(String plan, String title, List<Chooser.Row> hymns) implements LibraryEvent {
         @Override
         public State on(State state) {
             return state.open(Chooser.of(
                     "Which hymn of \"" + title + "\"?",
-                    Listed.rows(hymns),
+                    hymns,
                     (id, choosing) -> choosing.wants(
                             effects -> effects.bringHymn(plan, Integer.parseInt(id), Effect.Bringing.NEW_HYMN))));
         }
@@ -255,7 +253,7 @@ public interface LibraryEvent extends Event {
      * @param found the plan and the index of each, parted by a line end; the service; its organ
      * @param telling how it is told
      */
-    record HymnsFound(Hymn like, List<Listed> found, Effect.Telling telling) implements LibraryEvent {
+    record HymnsFound(Hymn like, List<Chooser.Row> found, Effect.Telling telling) implements LibraryEvent {
 
         @Override
         public State on(State state) {
@@ -268,16 +266,14 @@ public interface LibraryEvent extends Event {
                 case IN_A_SENTENCE ->
                     found.isEmpty() || !state.notice().text().isBlank()
                             ? state
-                            : state.says(name + " is also in " + found.get(0).title()
+                            : state.says(name + " is also in " + found.get(0).first()
                                     + (found.size() > 1 ? " and " + (found.size() - 1) + " more" : "")
                                     + ". B shows it, to draw the same.");
                 case LISTED ->
                     found.isEmpty()
                             ? state.says("No other plan has " + Quoted.text(name) + ".")
                             : state.open(Chooser.of(
-                                    name + " is also in these services. Draw the same?",
-                                    Listed.rows(found),
-                                    HymnsFound::chosen));
+                                    name + " is also in these services. Draw the same?", found, HymnsFound::chosen));
             };
         }
 
@@ -316,27 +312,14 @@ public interface LibraryEvent extends Event {
                     : "";
             State after = PlanChanges.edit(
                     closed.says("Copied" + verses + "; u to undo."), work, plan, new VersePlace(at, 0));
-            List<Chooser.Row> replaced = here.replacements().stream()
-                    .map(each -> new Chooser.Row(
-                            each.was(), each.was(), each.becomes().orElse("no equivalent on this organ")))
-                    .toList();
+            List<Chooser.Row> replaced =
+                    here.replacements().stream().map(LibraryEvent::row).toList();
             return replaced.isEmpty() ? after : after.open(Chooser.read("Replaced on this organ", replaced));
         }
     }
 
-    /**
-     * A file in a list.
-     *
-     * @param id its name without the ending
-     * @param title what it calls itself
-     * @param detail date, place or what is wrong with it
-     */
-    record Listed(String id, String title, String detail) {
-        private static List<Chooser.Row> rows(List<Listed> listed) {
-            return listed.stream()
-                    .map(each -> new Chooser.Row(each.id(), each.title(), each.detail()))
-                    .toList();
-        }
+    private static Chooser.Row row(Counterparts.Replacement of) {
+        return new Chooser.Row(of.was(), of.was(), of.becomes().orElse("no equivalent on this organ"));
     }
 
     /**

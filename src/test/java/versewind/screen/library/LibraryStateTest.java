@@ -14,6 +14,7 @@ import versewind.screen.Desk;
 import versewind.screen.Wanted;
 import versewind.screen.plan.FileEvent;
 import versewind.screen.plan.PlanScreen;
+import versewind.screen.state.Chooser;
 import versewind.screen.state.Effect;
 import versewind.screen.state.Event;
 import versewind.screen.toolkit.Key;
@@ -102,8 +103,8 @@ class LibraryStateTest {
         desk.library(LENT, ADVENT)
                 .press("^T")
                 .answer(new LibraryEvent.InstrumentsListed(List.of(
-                        new LibraryEvent.Listed("st-tethwin", "St Tethwin", ""),
-                        new LibraryEvent.Listed("little-corvening", "All Hallows", ""))));
+                        new Chooser.Row("st-tethwin", "St Tethwin", ""),
+                        new Chooser.Row("little-corvening", "All Hallows", ""))));
         assertThat(desk.screen())
                 .contains("Play \"Lent\" on which organ?", "All Hallows")
                 .doesNotContain("St Tethwin");
@@ -195,8 +196,8 @@ class LibraryStateTest {
     void organs_are_looked_through_on_the_other_side_and_a_new_plan_is_made_for_one() {
         desk.library(LENT).press("<Tab>").effects();
         desk.answer(new LibraryEvent.InstrumentsListed(List.of(
-                new LibraryEvent.Listed("st-tethwin", "St Tethwin", "Averstoke"),
-                new LibraryEvent.Listed("little-corvening", "All Hallows", "Little Corvening"))));
+                new Chooser.Row("st-tethwin", "St Tethwin", "Averstoke"),
+                new Chooser.Row("little-corvening", "All Hallows", "Little Corvening"))));
         desk.press("'hallows'", "<Enter>");
 
         assertThat(desk.effects()).containsExactly(Wanted.of("beginPlan", "little-corvening"));
@@ -248,7 +249,7 @@ class LibraryStateTest {
         open.effects();
         assertThat(open.press("<Enter>").effects()).containsExactly(Wanted.of("readHymns", "easter-cathedral"));
         open.answer(new LibraryEvent.HymnsRead(
-                "easter-cathedral", "Easter", List.of(new LibraryEvent.Listed("0", "100 A hymn", "TUNE"))));
+                "easter-cathedral", "Easter", List.of(new Chooser.Row("0", "100 A hymn", "TUNE"))));
         assertThat(open.press("<Enter>").effects())
                 .containsExactly(Wanted.of("bringHymn", "easter-cathedral", 0, Effect.Bringing.NEW_HYMN));
         open.answer(new LibraryEvent.HymnBrought(
