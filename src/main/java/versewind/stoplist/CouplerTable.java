@@ -1,8 +1,11 @@
 package versewind.stoplist;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -17,17 +20,23 @@ final class CouplerTable {
     private static final String SIGNS = "*+\u2022\u25cf\u2713\u2714";
     private static final String BETWEEN = "\\s{2,}|\\t|\\|";
 
+    private static final Pattern CELL = Pattern.compile("[^\\s|]+(?: [^\\s|]+)*");
+
     private CouplerTable() {}
 
     /** The lines with the rows of such tables spelled out; the same lines where there are none. */
     static List<PageText.Numbered> spelledOut(List<PageText.Numbered> lines) {
         List<PageText.Numbered> spelled = new ArrayList<>();
         List<String> head = List.of();
+        List<Integer> columns = List.of();
         boolean any = false;
         for (PageText.Numbered line : lines) {
             List<String> cells = cells(line.text());
-            String row = head.isEmpty() || cells.size() != head.size() + 1 ? "" : row(cells, head);
+            List<String> filled = filled(line.text(), cells, columns);
+            String row = head.isEmpty() || filled.size() != head.size() + 1 ? "" : row(filled, head);
             boolean begins = row.isEmpty() && isHead(cells);
+            List<Integer> centres = begins ? centres(line.text()) : List.of();
+            columns = begins ? centres.subList(centres.size() - pitches(cells).size(), centres.size()) : columns;
             head = begins ? pitches(cells) : row.isEmpty() && !cells.isEmpty() ? List.of() : head;
             any |= !row.isEmpty();
             spelled.add(row.isEmpty() ? line : new PageText.Numbered(line.number(), row));
@@ -44,6 +53,38 @@ final class CouplerTable {
         return Stream.of(line.split(BETWEEN, -1))
                 .map(String::strip)
                 .filter(each -> !each.isEmpty())
+                .toList();
+    }
+
+    /** The cells of a row in which blanks stand for signs, each below the head of its column. */
+    private static List<String> filled(String line, List<String> cells, List<Integer> columns) {
+        List<Integer> centres = centres(line);
+        if (cells.size() < 2 || cells.size() > columns.size() || cells.size() != centres.size()) {
+            return cells;
+        }
+        List<String> filled = new ArrayList<>(Collections.nCopies(columns.size() + 1, "-"));
+        String[] barred = Spelling.trimmed(line, "|").split("[|\t]", -1);
+        if (barred.length > 1) {
+            for (int i = 0; i < Math.min(barred.length, filled.size()); i++) {
+                filled.set(i, barred[i].isBlank() ? "-" : barred[i].strip());
+            }
+            return barred.length > filled.size() ? cells : filled;
+        }
+        for (int i = 0; i < cells.size(); i++) {
+            int centre = centres.get(i);
+            List<Integer> near = columns.stream()
+                    .sorted(Comparator.comparingInt(each -> Math.abs(each - centre)))
+                    .toList();
+            filled.set(i == 0 ? 0 : 1 + columns.indexOf(near.get(0)), cells.get(i));
+        }
+        return filled;
+    }
+
+    /** Where the middle of each cell stands. */
+    private static List<Integer> centres(String line) {
+        return CELL.matcher(line)
+                .results()
+                .map(cell -> (cell.start() + cell.end()) / 2)
                 .toList();
     }
 

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Couplers in the styles of several countries: each read once, with its divisions and pitch. Common practice, no
@@ -34,6 +36,17 @@ class CouplerStylesTest {
                         "Swell>Swell sub-octave",
                         "Swell>Swell unison off",
                         "Swell>Swell octave");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "COUPLERS      16    8    4\nSw to Gt            x    x\nGt to Ped           x",
+                "|COUPLERS|16|8|4|\n|Sw to Gt||x|x|\n|Gt to Ped| |x| |"
+            })
+    void a_blank_in_a_table_of_couplers_is_no_coupler(String table) {
+        assertThat(read("Great\nOpen Diapason 8\nSwell\nOboe 8\nPedal\nBourdon 16", table))
+                .containsExactly("Swell>Great unison", "Swell>Great octave", "Great>Pedal unison");
     }
 
     @Test
