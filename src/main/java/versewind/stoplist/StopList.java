@@ -50,8 +50,8 @@ public record StopList(
         Map<Boolean, List<PageText.Numbered>> all =
                 PageText.lines(text).stream().collect(Collectors.partitioningBy(line -> PageText.isRead(line.text())));
         List<PageText.Numbered> sentences = Prose.spelledOut(all.get(true));
-        List<PageText.Numbered> rows = PastedCells.joined(
-                BrokenLines.joined(CouplerTable.spelledOut(NumberedStops.spelledOut(BoxMarks.spelledOut(sentences)))));
+        List<PageText.Numbered> rows = PastedCells.joined(BrokenLines.joined(CouplerTable.spelledOut(
+                UnitRanks.spelledOut(NumberedStops.spelledOut(BoxMarks.spelledOut(sentences))))));
         LineReader.Readings readings = new LineReader.Readings(
                 ListStyle.of(rows.stream().map(PageText.Numbered::text).toList()));
         List<PageText.Numbered> lines = CellColumns.sorted(rows, readings);

@@ -741,6 +741,25 @@ class StopListTest {
         assertThat(list.divisions()).allMatch(ReadDivision::enclosed);
     }
 
+    @ParameterizedTest
+    @CsvSource({"B, A", "(B), (A)"})
+    void a_letter_behind_the_stop_of_a_unit_organ_names_the_rank_whose_pipes_it_uses(String flute, String diapason) {
+        StopList list = StopList.read("RANKS\nA  Diapason   8'  73 pipes\nB  Gedeckt   16'  97 pipes\n\nGREAT\n"
+                + "8  Diapason  " + diapason + "\n8  Gedeckt  " + flute + "\n4  Octave  " + diapason
+                + "\n\nPEDAL\n16  Bourdon  " + flute);
+        assertThat(list.stops()
+                        .map(stop -> stop.name() + " " + stop.feet() + " "
+                                + stop.remarks().stream().findFirst().orElse("")))
+                .containsExactly("Diapason 8 ", "Gedeckt 8 ", "Octave 4 from Diapason", "Bourdon 16 from Gedeckt");
+    }
+
+    @Test
+    void letters_before_stops_alone_are_those_of_no_ranks() {
+        assertThat(StopList.read("Great\nA. Principal 8\nB. Octave 4\nC. Flute 2\nPedal\nBourdon 16\nViolone D")
+                        .stops())
+                .hasSize(5);
+    }
+
     @Test
     void a_manual_that_borrows_all_its_stops_is_a_manual_whatever_it_is_called() {
         assertThat(told("I. Hauptwerk\nPrinzipal 8'\nII. Wahlmanual (ohne eigene Pfeifen)\nGedackt 8' (Tr. aus I)"))
