@@ -93,7 +93,15 @@ public final class Wording {
 
     /** The verdict on the organ, the words or the melody, with its odds: "lead only just, 6 in 10". */
     public static String verdict(Balance balance) {
-        String words = balance.words();
+        return verdict(balance, balance.words());
+    }
+
+    /** The same without its odds: "lead only just". */
+    public static String verdictAlone(Balance balance) {
+        return verdict(balance, balance.verdict().word());
+    }
+
+    private static String verdict(Balance balance, String words) {
         return switch (balance.verdict()) {
             case LEADS, ORGAN_ALONE, UNACCOMPANIED, NO_TUNE -> words;
             case LOST, LEAD_ONLY_JUST -> "lead " + words;

@@ -12,6 +12,7 @@ import versewind.screen.plan.PlanEvent;
 import versewind.screen.plan.PlanScreen;
 import versewind.screen.plan.ProposalsScreen;
 import versewind.screen.plan.SearchScreen;
+import versewind.screen.toolkit.Letters;
 
 class ProposalCommandsTest {
 
@@ -60,7 +61,7 @@ class ProposalCommandsTest {
         desk.answer(new PlanEvent.Proposed(before, found));
 
         assertThat(desk.plan()).isEqualTo(found.on(before));
-        assertThat(desk.state().notice().text()).contains("Changed 5 verses");
+        assertThat(desk.state().notice().text()).contains("Changed 4 verses and 1 introduction");
         assertThat(desk.press("u").plan()).isEqualTo(before);
     }
 
@@ -82,5 +83,16 @@ class ProposalCommandsTest {
         desk.answer(new PlanEvent.Proposed(found.on(before), found));
 
         assertThat(desk.plan()).isEqualTo(before);
+    }
+
+    @Test
+    void a_service_that_was_proposed_is_heard_in_one_sentence() {
+        desk.lettered(Letters.SPOKEN).press("P", "P", "P");
+        desk.answer(new PlanEvent.Proposed(desk.plan(), found(OptionalInt.empty())));
+
+        assertThat(desk.said())
+                .startsWith("Done. ")
+                .contains(" verses lead", ". Softest: ", ". Strongest: ", " Esc closes")
+                .doesNotContain("Changed", " dB", "Curve");
     }
 }

@@ -166,7 +166,7 @@ class SpokenTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-        C | Curve of the service. Findings. 208: Intro
+        C | Curve of the service. 20 of 21 verses lead; words clear: 214, V2. Softest:
         f | Findings. remark,
         M | Readings of St Tethwin. No readings yet;
         P | Proposed for V2, the best first. Great chorus with its reed 8,
@@ -199,9 +199,19 @@ class SpokenTest {
     }
 
     @Test
-    void the_curve_is_said_when_it_comes_up() {
-        assertThat(desk.press("C").said()).contains("208: Intro ff 77, V1 fff 81, ");
-        assertThat(desk.press("<Down>").said()).doesNotContain("Intro ff 77");
+    void the_curve_is_said_in_one_sentence_and_the_figures_stand_beneath() {
+        assertThat(desk.press("C").said())
+                .matches("Curve of the service\\. .*verses lead.*\\. Softest: 2\\d+, V\\d\\. Strongest: 2\\d+, \\w+\\."
+                        + " Esc closes; then f lists \\d+ findings\\.");
+        assertThat(desk.press("<Down>").said()).doesNotContain("Softest");
+    }
+
+    @Test
+    void the_findings_begin_with_the_first_and_tell_their_keys() {
+        Desk at = Desk.with("easter-cathedral", 80, 24).lettered(Letters.SPOKEN).press("]", "n", "f");
+        assertThat(at.said()).contains(" 1 of ").contains("Enter goes there, x ignores it, T says how to play it.");
+        assertThat(at.press("T").said()).contains("of the beat");
+        assertThat(at.press("<Down>").said()).contains(" 2 of ").doesNotContain("Enter");
     }
 
     @Test

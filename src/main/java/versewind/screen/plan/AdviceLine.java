@@ -37,7 +37,7 @@ final class AdviceLine {
 
     /** "caution: The lead is lost.". */
     static String words(Finding finding) {
-        return FindingsScreen.word(finding) + ": " + finding.sentence();
+        return FindingWords.word(finding) + ": " + finding.sentence();
     }
 
     static void paint(Frame frame, State state, PlanEdit work, int y, int rows) {
@@ -55,7 +55,7 @@ final class AdviceLine {
         if (rows > 1) {
             List<String> lines = Text.wrapped(words(first), room(state, findings, frame.width() - 2));
             Box.write(frame, 1, y, lines, rows, Style.TEXT);
-            frame.write(1, y, FindingsScreen.word(first) + ": ", FindingsScreen.style(first));
+            frame.write(1, y, FindingWords.word(first) + ": ", FindingWords.style(first));
             int last = Math.min(rows, lines.size()) - 1;
             frame.write(1 + Text.columns(lines.get(last)), y + last, more, Style.FAINT);
             return;
@@ -69,7 +69,7 @@ final class AdviceLine {
                 x = frame.write(x, y, wall, Style.FAINT);
             }
         }
-        x = frame.write(x, y, FindingsScreen.word(first) + ": ", FindingsScreen.style(first));
+        x = frame.write(x, y, FindingWords.word(first) + ": ", FindingWords.style(first));
         int left = frame.width() - 1 - x - Text.columns(more);
         x = frame.write(x, y, shortened(first.sentence(), left, Mark.CUT.in(state.marks())), Style.TEXT);
         frame.write(x, y, more, Style.FAINT);

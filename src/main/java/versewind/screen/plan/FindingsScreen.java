@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import versewind.organ.Count;
 import versewind.plan.Plan;
 import versewind.plan.Silenced;
 import versewind.plan.Verse;
@@ -14,20 +15,17 @@ import versewind.plan.VersePlace;
 import versewind.rules.Advice;
 import versewind.rules.Finding;
 import versewind.rules.Mend;
-import versewind.rules.Severity;
 import versewind.rules.Touch;
 import versewind.screen.state.FormBox;
 import versewind.screen.state.KeyTable;
 import versewind.screen.state.Listing;
 import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
-import versewind.screen.state.Screen;
 import versewind.screen.state.State;
 import versewind.screen.toolkit.Box;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Mark;
-import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
 
@@ -53,6 +51,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
             .key("Enter", "go there", marked(FindingsScreen::goThere))
             .key("F", "fix, and go on to the next that has a fix", marked(FindingsScreen::mend))
             .key("x, Delete", "ignore in this verse, or no longer", marked(FindingsScreen::silence))
+            .key("T", "describe how its verse is played: touch and breath", FindingsScreen::sayHow)
             .key("u, Ctrl-Z", "undo", again(ArrangeCommands::undo))
             .key("U, Ctrl-Y", "redo", again(ArrangeCommands::redo))
             .key("Esc, q", "close", (screen, state) -> state.close());
@@ -69,7 +68,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
     private static final int ROWS_A_FULL_ROW = 6;
 
     /** Rows that a long mend may have where the finding is long, too. */
-    private static final int MEND_ROWS = 2;
+    static final int MEND_ROWS = 2;
 
     /** From this height on it is said how to play. */
     private static final int TALL = 22;
@@ -98,6 +97,12 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
             State after = action.on(state, work);
             return after.onWork(now -> after.show(of(now, screen.people, screen.shown)));
         });
+    }
+
+    /** The findings over the plan; where they are heard, from the first on. */
+    static State open(State state, PlanEdit work) {
+        FindingsScreen screen = of(work, OptionalInt.empty(), Shown.PLAN);
+        return state.open(state.isSpoken() ? screen.marking(0) : screen);
     }
 
     /** The findings under the curve of the service. */
@@ -163,6 +168,12 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
                 .mend();
     }
 
+    private boolean hasFix(State state) {
+        return state.work()
+                .flatMap(work -> list.current().flatMap(finding -> mend(work, finding)))
+                .isPresent();
+    }
+
     private State goThere(State state, PlanEdit work, Finding finding) {
         return state.close().with(work.at(finding.place()));
     }
@@ -219,7 +230,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
     }
 
     @Override
-    public Screen marking(int row) {
+    public FindingsScreen marking(int row) {
         return new FindingsScreen(list.mark(row), people, shown);
     }
 
@@ -227,7 +238,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
     @Override
     public String words(Finding finding, State state) {
         return state.work()
-                .map(work -> words(finding, work)
+                .map(work -> FindingWords.words(finding, work)
                         + mend(work, finding)
                                 .map(mend -> " Fix: " + mend.words())
                                 .orElse(""))
@@ -239,17 +250,29 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
         return shown == Shown.PLAN ? Layer.WINDOW : Layer.SHEET;
     }
 
-    /** The curve, when it comes up, and the finding. */
+    /** How the service stands, when its curve comes up; else the finding, and at first the keys that help it. */
     @Override
     public String spoken(State before, State now) {
-        boolean isNew = shown == Shown.CURVE && !(before.top() instanceof FindingsScreen);
-        String curve = isNew ? now.work().map(SpokenView::curve).orElse("") + " " : "";
-        return curve + (list.isEmpty() ? NOTHING : Listing.super.spoken(before, now));
+        boolean isNew = !(before.top() instanceof FindingsScreen);
+        if (shown == Shown.CURVE && isNew) {
+            return (before.top() instanceof SearchScreen ? "" : "Curve of the service. ")
+                    + now.work().map(SpokenView::summary).orElse("") + " "
+                    + (list.isEmpty() ? "Esc closes." : "Esc closes; then f lists " + findings() + ".");
+        }
+        if (list.isEmpty()) {
+            return NOTHING;
+        }
+        String keys = (hasFix(now) ? " F fixes it," : "") + " Enter goes there, x ignores it, T says how to play it.";
+        return Listing.super.spoken(before, now) + (isNew ? keys : "");
+    }
+
+    private String findings() {
+        return Count.of(list.size(), "finding");
     }
 
     @Override
     public String name(State state) {
-        return (shown == Shown.CURVE ? "Curve of the service. " : "") + title();
+        return shown == Shown.CURVE ? "" : title();
     }
 
     @Override
@@ -289,7 +312,11 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
                 ? underCurve(frame, work, isSpoken)
                 : Box.open(frame, title(), WIDTH, Math.max(1, list.size()) + under + 1);
         Box window = box.rows(0, Math.max(1, box.height() - under - 1));
-        list.paint(frame, window, row -> words(row, work), (row, index, y) -> paintRow(frame, work, row, box, y));
+        list.paint(
+                frame,
+                window,
+                row -> FindingWords.words(row, work),
+                (row, index, y) -> paintRow(frame, work, row, box, y));
         list.paintPosition(frame, box, window.height(), "finding");
         int y = box.y() + box.height() - 2 - playing.size();
         if (!playing.isEmpty()) {
@@ -303,7 +330,7 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
             return;
         }
         Finding marked = list.current().orElseThrow();
-        List<String> full = full(frame, marked, mend(work, marked), box.width(), fullRows);
+        List<String> full = FindingWords.full(frame, marked, mend(work, marked), box.width(), fullRows);
         box.write(frame, box.y() + window.height() + 1, full, Style.TEXT);
         KEYS.hints(frame, box, "F fix", "Enter", "x ignore", "Esc");
     }
@@ -326,71 +353,21 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
         return lines;
     }
 
+    private State sayHow(State state) {
+        return state.onWork(work -> {
+            VersePlace place = list.current().map(Finding::place).orElse(work.place());
+            String label = work.at(place).verse().map(Verse::label).orElse("no verse");
+            return state.says(label + ": " + String.join(" ", playing(work, place, Integer.MAX_VALUE)));
+        });
+    }
+
     private static void paintRow(Frame frame, PlanEdit work, Finding finding, Box box, int y) {
         Style style = finding.isSilenced() ? Style.FAINT : Style.TEXT;
-        frame.write(box.x(), y, frame.fit(hymn(finding, work), NUMBER - 1), style);
-        frame.write(box.x() + NUMBER, y, frame.fit(label(finding, work), LABEL - 1), style);
+        frame.write(box.x(), y, frame.fit(FindingWords.hymn(finding, work), NUMBER - 1), style);
+        frame.write(box.x() + NUMBER, y, frame.fit(FindingWords.label(finding, work), LABEL - 1), style);
         int x = box.x() + NUMBER + LABEL;
-        frame.write(x, y, word(finding), style(finding));
+        frame.write(x, y, FindingWords.word(finding), FindingWords.style(finding));
         x += SEVERITY;
         frame.write(x, y, frame.fit(finding.sentence(), box.end() - x), style);
-    }
-
-    /** The number of the hymn, or which it is. */
-    private static String hymn(Finding finding, PlanEdit work) {
-        int hymn = finding.place().hymn();
-        String number = work.plan().hymns().get(hymn).number();
-        return number.isBlank() ? Integer.toString(hymn + 1) : number;
-    }
-
-    private static String label(Finding finding, PlanEdit work) {
-        return work.plan().verse(finding.place()).label();
-    }
-
-    /** "remark, 214 Amen: The Amen is about 6 dB softer than Last.". */
-    private static String words(Finding finding, PlanEdit work) {
-        return word(finding) + ", " + hymn(finding, work) + " " + label(finding, work) + ": " + finding.sentence();
-    }
-
-    /** The severity, or that it is silenced. */
-    static String word(Finding finding) {
-        return finding.isSilenced() ? "ignored" : finding.severity().word();
-    }
-
-    static Style style(Finding finding) {
-        if (finding.isSilenced()) {
-            return Style.FAINT;
-        }
-        return finding.severity() == Severity.CAUTION ? Style.BAD : Style.NEAR;
-    }
-
-    /**
-     * The finding and its mend in so many rows at most; where they are longer, both are shortened, the finding first.
-     */
-    private static List<String> full(Frame frame, Finding finding, Optional<Mend> fix, int columns, int rows) {
-        List<String> found = new ArrayList<>();
-        if (frame.marks() != Marks.WORDS) { // in words the row itself holds all of it
-            found.addAll(Text.wrapped(finding.sentence(), columns));
-        }
-        finding.silence()
-                .filter(note -> !note.isBlank())
-                .ifPresent(note -> found.addAll(Text.wrapped("Ignored: " + note, columns)));
-        List<String> mend = fix.map(Mend::words)
-                .map(words -> Text.wrapped("Fix: " + words, columns))
-                .orElse(List.of());
-        int mendRows = Math.min(mend.size(), Math.max(MEND_ROWS, rows - found.size()));
-        List<String> lines = new ArrayList<>(first(frame, found, rows - mendRows, columns));
-        lines.addAll(first(frame, mend, mendRows, columns));
-        return lines;
-    }
-
-    /** The first lines of a text, with a mark where more would follow. */
-    private static List<String> first(Frame frame, List<String> lines, int rows, int columns) {
-        if (lines.size() <= rows || rows == 0) {
-            return lines;
-        }
-        List<String> first = new ArrayList<>(lines.subList(0, rows));
-        first.set(rows - 1, frame.fit(String.join(" ", lines.subList(rows - 1, lines.size())), columns));
-        return first;
     }
 }

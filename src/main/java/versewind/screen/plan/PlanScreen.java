@@ -1,7 +1,6 @@
 package versewind.screen.plan;
 
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 import versewind.plan.Hymn;
 import versewind.plan.SungBy;
@@ -179,11 +178,7 @@ public record PlanScreen() implements Screen {
                 .key("o, Ctrl-O", "library: open another plan, or make a new one", (screen, s) -> s.doors()
                         .library(s))
                 .key("W", "write the sheet for the music desk", plan(SheetForm::open))
-                .key(
-                        "f",
-                        "findings: what a colleague would say",
-                        plan((s, work) ->
-                                s.open(FindingsScreen.of(work, OptionalInt.empty(), FindingsScreen.Shown.PLAN))))
+                .key("f", "findings: what a colleague would say", plan(FindingsScreen::open))
                 .key(
                         "a",
                         "findings if fewer or more people come",

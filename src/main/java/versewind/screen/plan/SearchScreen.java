@@ -1,7 +1,10 @@
 package versewind.screen.plan;
 
+import java.util.stream.Stream;
 import versewind.organ.Count;
 import versewind.plan.Plan;
+import versewind.plan.Verse;
+import versewind.plan.Verses;
 import versewind.proposal.ServiceProposal;
 import versewind.screen.state.Effects;
 import versewind.screen.state.KeyTable;
@@ -67,19 +70,25 @@ public record SearchScreen(int verses, int of) implements Screen {
                         .count()
                 > 1;
         return after.onWork(now -> isOfService ? FindingsScreen.underCurve(after, now) : after)
-                .says(words(found, changed(work.plan(), proposed)));
+                .says(
+                        state.isSpoken() && isOfService
+                                ? "Done" + left(found) + "."
+                                : words(found, Verses.counted(changed(work.plan(), proposed))));
     }
 
-    private static long changed(Plan before, Plan after) {
+    private static Stream<Verse> changed(Plan before, Plan after) {
         return before.places().stream()
                 .filter(place -> !before.verse(place).equals(after.verse(place)))
-                .count();
+                .map(before::verse);
     }
 
-    private static String words(ServiceProposal found, long verses) {
+    private static String words(ServiceProposal found, String verses) {
         String pistons = found.pistons() == 0 ? "" : ", using " + Count.of(found.pistons(), "piston");
-        String left = found.unsearched() == 0 ? "" : "; " + found.unsearched() + " were not reached";
-        return "Changed " + Count.of(verses, "verse") + pistons + left + " (u to undo).";
+        return "Changed " + verses + pistons + left(found) + " (u to undo).";
+    }
+
+    private static String left(ServiceProposal found) {
+        return found.unsearched() == 0 ? "" : "; " + found.unsearched() + " were not reached";
     }
 
     @Override

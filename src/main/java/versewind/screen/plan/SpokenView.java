@@ -1,14 +1,20 @@
 package versewind.screen.plan;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import versewind.organ.Count;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
+import versewind.plan.VersePlace;
 import versewind.rules.Advice;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.State;
@@ -21,9 +27,13 @@ import versewind.sheet.Wording;
 import versewind.sound.Balance;
 import versewind.sound.Dynamic;
 import versewind.sound.Estimate;
+import versewind.sound.Verdict;
 
 /** A plan for who hears it read aloud or has it under the fingers: one stop or one verse in a row, all in words. */
 final class SpokenView {
+
+    /** Verses that are named one by one; more are counted. */
+    private static final int MOST_NAMED = 2;
 
     private SpokenView() {}
 
@@ -155,13 +165,69 @@ final class SpokenView {
         return Stream.concat(level, verdict).collect(Collectors.joining(", "));
     }
 
+    /**
+     * How a service stands, in short: "13 of 15 verses lead; lead only just: 12, V2. Softest: 12, V1. Strongest: 130,
+     * Last.".
+     */
+    static String summary(PlanEdit work) {
+        Plan plan = work.plan();
+        Map<VersePlace, Estimate> sung = new LinkedHashMap<>();
+        plan.places().stream()
+                .filter(place -> plan.verse(place).isSung())
+                .forEach(place -> sung.put(place, work.at(place).estimate(plan.verse(place))));
+        if (sung.isEmpty()) {
+            return "There is no sung verse.";
+        }
+        Map<String, List<String>> others = new LinkedHashMap<>();
+        sung.forEach((place, estimate) -> {
+            if (estimate.balance().verdict() != Verdict.LEADS) {
+                others.computeIfAbsent(Wording.verdictAlone(estimate.balance()), words -> new ArrayList<>())
+                        .add(name(plan, place));
+            }
+        });
+        int leading =
+                sung.size() - others.values().stream().mapToInt(List::size).sum();
+        String lead = leading == sung.size()
+                ? (leading == 1 ? "The verse leads" : "All " + leading + " verses lead")
+                : leading + " of " + Count.of(sung.size(), "verse") + (leading == 1 ? " leads" : " lead");
+        return lead
+                + others.entrySet().stream()
+                        .map(each -> "; " + each.getKey() + ": "
+                                + (each.getValue().size() > MOST_NAMED
+                                        ? Count.of(each.getValue().size(), "verse")
+                                        : String.join(" and ", each.getValue())))
+                        .collect(Collectors.joining())
+                + "." + extremes(plan, sung);
+    }
+
+    private static String extremes(Plan plan, Map<VersePlace, Estimate> sung) {
+        List<VersePlace> played = sung.keySet().stream()
+                .filter(place -> sung.get(place).organDba().isPresent())
+                .sorted(Comparator.comparingDouble(
+                        place -> sung.get(place).organDba().getAsDouble()))
+                .toList();
+        return played.size() < 2
+                ? ""
+                : " Softest: " + name(plan, played.get(0)) + ". Strongest: " + name(plan, played.get(played.size() - 1))
+                        + ".";
+    }
+
+    /** "12, V1". */
+    private static String name(Plan plan, VersePlace place) {
+        return called(plan.hymn(place)) + ", " + plan.verse(place).label();
+    }
+
+    /** The number of a hymn, or its title. */
+    static String called(Hymn hymn) {
+        return hymn.number().isBlank() ? hymn.title() : hymn.number();
+    }
+
     /** How a service rises and falls, in dynamics and dB(A): "208: Intro f 77, V1 fff 81". */
     static String curve(PlanEdit work) {
         Plan plan = work.plan();
         return IntStream.range(0, plan.hymns().size())
                         .mapToObj(index -> {
                             Hymn hymn = plan.hymns().get(index);
-                            String name = hymn.number().isBlank() ? hymn.title() : hymn.number();
                             List<String> verses = hymn.verses().stream()
                                     .map(verse -> {
                                         Estimate estimate = work.sound()
@@ -178,7 +244,7 @@ final class SpokenView {
                                                         : " silent");
                                     })
                                     .toList();
-                            return name + ": " + String.join(", ", verses);
+                            return called(hymn) + ": " + String.join(", ", verses);
                         })
                         .collect(Collectors.joining("; "))
                 + ".";
