@@ -181,6 +181,27 @@ public final class PistonChoice {
                 .findFirst();
     }
 
+    /**
+     * What is to be said of a verse that is put on a piston which holds something else in another verse: "Great 1 holds
+     * something else in 436 Last; free for V2: Great 2".
+     *
+     * @param verse the verse as it shall be
+     */
+    public static Optional<String> warning(Plan plan, Instrument organ, VersePlace place, Verse verse) {
+        PistonUse use = PistonUse.of(plan, organ).with(place, verse);
+        Pressed pressed = use.pressed(verse);
+        Verse without = verse.withPiston("");
+        return pressed.pistons().stream()
+                .flatMap(piston -> use.otherHolder(piston, place)
+                        .map(other -> piston.name(organ) + " holds something else in " + name(use, other, place))
+                        .stream())
+                .findFirst()
+                .map(words -> words
+                        + chosen(use.with(place, without), without, divisions(pressed))
+                                .map(free -> "; free for " + verse.label() + ": " + free + ".")
+                                .orElse("; no other piston is free."));
+    }
+
     private static String name(PistonUse use, VersePlace place, VersePlace from) {
         String number =
                 place.hymn() == from.hymn() ? "" : use.plan().hymn(place).number();

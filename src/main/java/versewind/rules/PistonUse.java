@@ -88,6 +88,15 @@ final class PistonUse {
         return first(index.ofPiston(), piston, place).map(Use::place);
     }
 
+    /** The first other verse that has a piston and is drawn otherwise than it would set it for this one. */
+    Optional<VersePlace> otherHolder(Piston piston, VersePlace place) {
+        Knobs set = index.set(piston, verse(place));
+        return uses(index.ofPiston(), piston)
+                .filter(use -> !use.place().equals(place) && !use.set().equals(set))
+                .map(Use::place)
+                .min(IN_ORDER);
+    }
+
     /** What the first verse before another presses that is set as a piston is for that verse. */
     Optional<Piston> alike(Piston piston, VersePlace place, Verse verse) {
         return first(index.ofSetting(), new Setting(piston.division(), index.set(piston, verse)), place)

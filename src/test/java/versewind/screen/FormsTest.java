@@ -161,6 +161,14 @@ class FormsTest {
         assertThat(desk.verse().piston() + ", " + desk.verse().note()).isEqualTo("Great 3, Swell 2, wait for the bell");
     }
 
+    @Test
+    void a_piston_that_holds_something_else_in_another_verse_is_told_at_once() {
+        assertThat(fill("e", 3, "G3").said())
+                .matches("G3 holds something else in Intro; free for V1: G[0-9].");
+        assertThat(desk.verse().piston()).isEqualTo("G3");
+        assertThat(fill("e", 3, "G4").said()).doesNotContain("holds something else");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "Banana, '\"Banana\" is not a piston of this organ, which has generals G1 to G6, Great 1 to 4, Swell 1 to 4.'",

@@ -1,12 +1,14 @@
 package versewind.screen.plan;
 
 import java.util.List;
+import java.util.Optional;
 import versewind.organ.Instrument;
 import versewind.organ.NotationException;
 import versewind.organ.Pressed;
 import versewind.plan.Verse;
 import versewind.plan.Verses;
 import versewind.rules.Caution;
+import versewind.rules.PistonChoice;
 import versewind.schema.Field;
 import versewind.schema.OrganNames;
 import versewind.schema.VerseFields;
@@ -33,7 +35,8 @@ public final class VerseForm {
         return FormBox.of("Verse", row.fields(), (form, closed) -> {
                     Verse typed = labelled(onPiston(row.typed(form), verse, work.instrument()), work);
                     State after = PlanChanges.change(closed, work, typed);
-                    return Caution.choir(typed, work.instrument().room())
+                    return onHeldPiston(typed, verse, work)
+                            .or(() -> Caution.choir(typed, work.instrument().room()))
                             .map(after::warns)
                             .orElse(after);
                 })
@@ -50,6 +53,13 @@ public final class VerseForm {
         } catch (NotationException unknown) {
             throw new FormBox.Wrong(PISTON, unknown.getMessage());
         }
+    }
+
+    /** What is wrong with another piston that is asked for. */
+    private static Optional<String> onHeldPiston(Verse typed, Verse before, PlanEdit work) {
+        return typed.piston().equals(before.piston())
+                ? Optional.empty()
+                : PistonChoice.warning(work.plan(), work.instrument(), work.place(), typed);
     }
 
     /** A verse whose label is left blank gets the one that it usually has. */
