@@ -192,7 +192,8 @@ public final class PistonChoice {
         Pressed pressed = use.pressed(verse);
         Verse without = verse.withPiston("");
         return pressed.pistons().stream()
-                .flatMap(piston -> use.otherHolder(piston, place)
+                .flatMap(piston -> use
+                        .otherHolder(piston, place)
                         .map(other -> piston.name(organ) + " holds something else in " + name(use, other, place))
                         .stream())
                 .findFirst()

@@ -43,13 +43,23 @@ record PageFit(Paper paper) {
     static final double TITLE_EM = 1.6;
     static final double LABEL_EM = 1.5;
     static final double PISTON_EM = 2.6;
+    private static final double LEAST_PISTON_EM = 0.8;
     /** Width of the column of labels and pistons. */
     static final double MARK_EM = 5.6;
+
+    /** What the frame of a piston and the space after it take of that column. */
+    private static final double MARK_GAP_EM = 0.7;
 
     private static final double GAP_EM = 0.3;
     private static final double HEAD_GAP_EM = 0.4;
     private static final double PADDING_EM = 0.7;
     private static final double STEP_PT = 0.25;
+
+    /** Size of the letters of a piston: as large as its column takes on one line, in tenths. */
+    static double pistonEm(String piston) {
+        double fitting = (MARK_EM - MARK_GAP_EM) / widthEm(piston, SheetPage.Weight.STRONG);
+        return Math.max(LEAST_PISTON_EM, Math.min(PISTON_EM, Math.floor(10 * fitting) / 10));
+    }
 
     /** Size of the letters of a page in pt; the least for one that does not fit. */
     double sizePt(SheetPage page) {
@@ -80,7 +90,11 @@ record PageFit(Paper paper) {
             return rows(rows, page.headEm(rows.look()), widthEm);
         }
         if (block instanceof SheetPage.Verse verse) {
-            double mark = LINE_EM * (LABEL_EM + (verse.piston().isBlank() ? 0 : PISTON_EM));
+            double mark = LINE_EM
+                    * (LABEL_EM
+                            + verse.pistons().stream()
+                                    .mapToDouble(PageFit::pistonEm)
+                                    .sum());
             double beside = verse.blocks().stream()
                     .mapToDouble(each -> height(page, each, widthEm - MARK_EM))
                     .sum();

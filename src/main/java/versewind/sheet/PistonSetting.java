@@ -37,6 +37,11 @@ public record PistonSetting(String piston, int level, boolean isBeyond, List<Div
         return (level == 1 ? "" : level + "/") + piston;
     }
 
+    /** True for one that sets the same piston otherwise, where the organ has no memory level to keep them apart. */
+    boolean clashesWith(PistonSetting other) {
+        return !equals(other) && piston.equalsIgnoreCase(other.piston) && (isBeyond || other.isBeyond);
+    }
+
     /** The memory level, and whether it is to be had. */
     public String levelWords() {
         return level + (isBeyond ? " (this organ has no such level)" : "");

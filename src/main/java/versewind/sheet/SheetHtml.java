@@ -24,9 +24,6 @@ public final class SheetHtml {
     /** How many letters a label has room for in their full size. */
     private static final int LABEL = 5;
 
-    /** The same of a piston. */
-    private static final int PISTON = 2;
-
     private static final String STYLE = style();
 
     private final HtmlWriter html = new HtmlWriter();
@@ -130,12 +127,14 @@ public final class SheetHtml {
 
     private void mark(SheetPage.Verse verse, String id) {
         html.line("h3", verse.label(), "id", id, "class", length(verse.label(), LABEL));
-        if (!verse.piston().isBlank()) {
+        for (String piston : verse.pistons()) {
             html.line(
                     "p",
-                    () -> html.tag("span", "piston ", "class", "apart").text(verse.piston()),
+                    () -> html.tag("span", "piston ", "class", "apart").text(SheetPages.unbroken(piston)),
                     "class",
-                    "piston " + length(verse.piston(), PISTON));
+                    "piston",
+                    "style",
+                    "font-size:" + HtmlWriter.number(PageFit.pistonEm(piston)) + "em");
         }
     }
 
@@ -170,8 +169,7 @@ public final class SheetHtml {
                                 : ""))
                 .collect(Collectors.joining());
         String marks = "header { font-size: " + PageFit.TITLE_EM + "em; }\n" + ".verse { grid-template-columns: "
-                + PageFit.MARK_EM + "em minmax(0, 1fr); }\n" + ".mark h3 { font-size: " + PageFit.LABEL_EM + "em; }\n"
-                + ".piston { font-size: " + PageFit.PISTON_EM + "em; }\n";
+                + PageFit.MARK_EM + "em minmax(0, 1fr); }\n" + ".mark h3 { font-size: " + PageFit.LABEL_EM + "em; }\n";
         try (InputStream css = SheetHtml.class.getResourceAsStream("/versewind/sheet/sheet.css")) {
             return sizes + marks + new String(css.readAllBytes(), StandardCharsets.US_ASCII);
         } catch (IOException unreadable) {

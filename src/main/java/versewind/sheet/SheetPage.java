@@ -108,6 +108,11 @@ public record SheetPage(Kind kind, String number, String title, List<Block> bloc
         public Verse {
             blocks = List.copyOf(blocks);
         }
+
+        /** Its pistons, one by one. */
+        List<String> pistons() {
+            return piston.isBlank() ? List.of() : List.of(piston.split(", *"));
+        }
     }
 
     /** The picture of the service; left out of a text, in which the levels stand in figures. */

@@ -72,8 +72,11 @@ final class SheetPages {
     /** The pistons, each with the verse at which its stops are listed. */
     private List<Row> pistonsToSet() {
         String pistons = sheet.pistons().stream()
-                .map(each ->
-                        unbroken(each.name() + " set as in " + each.usedBy().get(0)))
+                .map(each -> unbroken(
+                        each.isBeyond()
+                                ? each.piston() + " set otherwise in "
+                                        + each.usedBy().get(0) + ": no memory level for that"
+                                : each.name() + " set as in " + each.usedBy().get(0)))
                 .collect(Collectors.joining(", "));
         return pistons.isEmpty() ? List.of() : List.of(Row.of("Pistons", pistons));
     }
@@ -102,6 +105,7 @@ final class SheetPages {
                     hymn.verses().subList(0, i),
                     hymn.verses().get(i),
                     piston(hymn, hymn.verses().get(i)),
+                    clashes(hymn, hymn.verses().get(i)),
                     sheet.wishes().listsStopsOf(i)));
         }
         String title = hymn.hymn().title();
@@ -113,18 +117,29 @@ final class SheetPages {
         String written = verse.verse().piston();
         List<String> set = sheet.pistons().stream()
                 .filter(each -> each.usedBy().contains(hymn.placed(verse)))
-                .map(PistonSetting::name)
+                .map(each -> each.isBeyond() ? each.piston() : each.name())
                 .toList();
         return !written.isBlank() && set.size() == 1 ? set.get(0) : written;
     }
 
+    /** What other verses would have set on the pistons of a verse, where there is no memory level for both. */
+    private String clashes(HymnSheet hymn, VerseSheet verse) {
+        return sheet.pistons().stream()
+                .filter(each -> each.usedBy().contains(hymn.placed(verse)))
+                .flatMap(each -> sheet.pistons().stream().filter(each::clashesWith))
+                .map(other -> unbroken(other.piston() + " holds something else in "
+                        + other.usedBy().get(0) + ", and there is no other memory level."))
+                .collect(Collectors.joining(" "));
+    }
+
     private static SheetPage.Verse verse(
-            List<VerseSheet> earlier, VerseSheet verse, String piston, boolean listsStops) {
+            List<VerseSheet> earlier, VerseSheet verse, String piston, String clashes, boolean listsStops) {
         String label = verse.verse().label();
         boolean isSetBefore =
                 verse.before().isEmpty() && piston.isBlank() && verse.verse().isPlayed();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Line(Look.WHO, verse.playing()));
+        blocks.add(new Line(Look.STILL, clashes));
         blocks.add(new Line(Look.STILL, still(verse, isSetBefore)));
         blocks.add(moves(verse.changes()));
         for (VerseSheet.LeftOut other : verse.leftOut()) {

@@ -67,7 +67,8 @@ class PistonChoiceTest {
     @Test
     void a_piston_that_a_later_verse_has_set_otherwise_is_told_with_one_that_is_free() {
         set(SECOND, "Great 1");
-        plan = plan.withVerse(SECOND, at(SECOND).withRegistration(at(SECOND).registration().withStops(IndexSet.of(0))));
+        plan = plan.withVerse(
+                SECOND, at(SECOND).withRegistration(at(SECOND).registration().withStops(IndexSet.of(0))));
         Verse onIt = at(FIRST).withPiston("Great 1");
 
         assertThat(PistonChoice.warning(plan, organ, FIRST, onIt))

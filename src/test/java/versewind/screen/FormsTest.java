@@ -163,8 +163,7 @@ class FormsTest {
 
     @Test
     void a_piston_that_holds_something_else_in_another_verse_is_told_at_once() {
-        assertThat(fill("e", 3, "G3").said())
-                .matches("G3 holds something else in Intro; free for V1: G[0-9].");
+        assertThat(fill("e", 3, "G3").said()).matches("G3 holds something else in Intro; free for V1: G[0-9].");
         assertThat(desk.verse().piston()).isEqualTo("G3");
         assertThat(fill("e", 3, "G4").said()).doesNotContain("holds something else");
     }

@@ -10,6 +10,7 @@ import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.StopName;
+import versewind.plan.Verse;
 import versewind.store.BadFile;
 
 class CardsTest {
@@ -77,6 +78,37 @@ class CardsTest {
     void a_memory_level_that_the_organ_does_not_have_is_told() {
         PistonSetting setting = new PistonSetting("G1", 9, true, List.of(), List.of());
         assertThat(setting.levelWords()).isEqualTo("9 (this organ has no such level)");
+    }
+
+    @Test
+    void where_no_memory_level_is_left_both_verses_on_a_piston_say_so() throws BadFile {
+        Verse[] verses = new Verse[9];
+        for (int i = 0; i < verses.length; i++) {
+            verses[i] = Sheets.verse("V" + (i + 1), "G1", soft.withStops(IndexSet.of(i)));
+        }
+        List<SheetPage> pages = SheetPages.of(Sheets.of(Sheets.hymn("1", verses)));
+        List<SheetPage.Verse> set = pages.get(1).blocks().stream()
+                .filter(SheetPage.Verse.class::isInstance)
+                .map(SheetPage.Verse.class::cast)
+                .toList();
+
+        String clash = "G1 holds something else in 1 V%d, and there is no other memory level.";
+        assertThat(set.get(0).blocks())
+                .contains(new SheetPage.Line(SheetPage.Look.STILL, SheetPages.unbroken(clash.formatted(9))));
+        assertThat(set.get(8).blocks().get(1)).asString().contains(SheetPages.unbroken(clash.formatted(1)));
+        assertThat(set.get(8).piston()).isEqualTo("G1");
+        assertThat(pages.get(0).toString())
+                .contains(SheetPages.unbroken("G1 set otherwise in 1 V9: no memory level for that"));
+    }
+
+    @Test
+    void each_piston_stands_unbroken_on_a_line_of_its_own_as_large_as_fits() throws BadFile {
+        String html = SheetHtml.of(Sheets.of(Sheets.hymn("1", Sheets.verse("V1", "Great 1, Swell 1", soft))));
+
+        assertThat(html)
+                .contains("style=\"font-size:1em\"><span class=\"apart\">piston </span>Great&#160;1</p>\n<p ")
+                .contains("</span>Swell&#160;1</p>");
+        assertThat(PageFit.pistonEm("G1")).isEqualTo(PageFit.PISTON_EM);
     }
 
     @Test
