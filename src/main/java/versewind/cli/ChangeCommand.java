@@ -28,7 +28,7 @@ final class ChangeCommand {
 
     private static final int TRIES = 5;
     private static final String ADD = "--add";
-    private static final String PUSH_IN = "--push-in";
+    private static final String PUT_IN = "--put-in";
     private static final String PISTON = "--piston";
     private static final String HEARD = "--heard";
     private static final String PRESENT = "--present";
@@ -48,7 +48,7 @@ final class ChangeCommand {
                         "STOPS",
                         "Draw these and nothing else: \"Great: Principal 4; Pedal: Bourdon 16\".")
                 .option(ADD, "STOPS", "Draw these as well; couplers and tremulants too.")
-                .option(PUSH_IN, "STOPS", "Push these in.")
+                .option(PUT_IN, "STOPS", "Put these in.")
                 .repeatedOption(EstimateCommand.BOX, "DIVISION=POSITION", EstimateCommand.BOXES + ".")
                 .option(PISTON, "PISTON", "The piston that sets it, as G3 or 2/G3; \"\" for none.")
                 .option(PlayingOptions.PEOPLE, "N", "People present in this verse, or singers of a small choir.");
@@ -60,7 +60,7 @@ final class ChangeCommand {
                 .option(PRESENT, "N", "People present then; those expected if not given.")
                 .statuses()
                 .examples(
-                        "versewind change harvest-festival --hymn 211 --verse V2 --push-in \"Great: Mixture III\" --box"
+                        "versewind change harvest-festival --hymn 211 --verse V2 --put-in \"Great: Mixture III\" --box"
                                 + " Swell=half",
                         "versewind change harvest-festival --hymn 211 --verse V2 --heard \"too soft\" --present 320");
     }
@@ -173,7 +173,7 @@ final class ChangeCommand {
         }
         Registration more =
                 text.parse(none.withBoxes(drawn.boxes()), typed.value(ADD).orElse(""));
-        Registration fewer = text.parse(none, typed.value(PUSH_IN).orElse(""));
+        Registration fewer = text.parse(none, typed.value(PUT_IN).orElse(""));
         drawn = new Registration(
                 drawn.stops().plus(more.stops()).minus(fewer.stops()),
                 drawn.couplers().plus(more.couplers()).minus(fewer.couplers()),

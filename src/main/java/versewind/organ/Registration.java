@@ -15,6 +15,9 @@ import java.util.stream.IntStream;
  */
 public record Registration(IndexSet stops, IndexSet couplers, IndexSet tremulants, List<BoxPosition> boxes) {
 
+    /** What is done with a knob that was drawn, as it is said everywhere; its partner is "draw". */
+    public static final String PUT_IN = "put in";
+
     public Registration {
         boxes = List.copyOf(boxes);
     }
@@ -72,17 +75,17 @@ public record Registration(IndexSet stops, IndexSet couplers, IndexSet tremulant
                 && tremulants.isBelow(instrument.tremulants().size());
     }
 
-    /** With one stop drawn, or pushed in if it was drawn. */
+    /** With one stop drawn, or put in if it was drawn. */
     public Registration toggleStop(int stop) {
         return withStops(stops.toggled(stop));
     }
 
-    /** With one coupler drawn, or pushed in if it was drawn. */
+    /** With one coupler drawn, or put in if it was drawn. */
     public Registration toggleCoupler(int coupler) {
         return new Registration(stops, couplers.toggled(coupler), tremulants, boxes);
     }
 
-    /** With one tremulant drawn, or pushed in if it was drawn. */
+    /** With one tremulant drawn, or put in if it was drawn. */
     public Registration toggleTremulant(int tremulant) {
         return new Registration(stops, couplers, tremulants.toggled(tremulant), boxes);
     }

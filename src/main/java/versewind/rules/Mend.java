@@ -55,13 +55,13 @@ public record Mend(String words, VersePlace place, Verse verse) {
                 : "play the tune on the " + right + " and the rest on the " + left;
     }
 
-    /** The changes in words: "draw Great: Principal 4; push in Swell: Oboe 8". */
+    /** The changes in words: "draw Great: Principal 4; put in Swell: Oboe 8". */
     static String words(Instrument organ, Registration before, Registration after) {
         List<String> parts = new ArrayList<>();
         for (StopChangesByDivision movements : StopChangesByDivision.of(organ, StopChanges.between(before, after))) {
             String where = movements.where().equals(StopChangesByDivision.COUPLERS) ? "" : movements.where() + ": ";
             add(parts, "draw " + where, movements.drawn());
-            add(parts, "push in " + where, movements.putIn());
+            add(parts, Registration.PUT_IN + " " + where, movements.putIn());
             movements.box().ifPresent(to -> parts.add(0, box(organ, before, movements.where(), to)));
         }
         return String.join("; ", parts);

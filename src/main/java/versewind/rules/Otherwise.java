@@ -149,7 +149,7 @@ public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
         List<BuildingLine.Addition> begun = line.begun(drawn);
         return begun.stream().findFirst().map(last -> coupled(organ, last, drawn)
                 .map(what -> "uncouple the " + what)
-                .orElseGet(() -> "push in " + name(organ, last, drawn)));
+                .orElseGet(() -> Registration.PUT_IN + " " + name(organ, last, drawn)));
     }
 
     /** In words: "or lost, 3 in 10: have Mixture III ready". */

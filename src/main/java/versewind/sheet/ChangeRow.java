@@ -5,6 +5,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import versewind.organ.BoxPosition;
+import versewind.organ.Registration;
 import versewind.rules.StopChangesByDivision;
 
 /**
@@ -17,7 +18,7 @@ public record ChangeRow(Kind kind, List<Placed> places) {
 
     /** A kind of change, in the order in which they are made. */
     public enum Kind {
-        PUT_IN("\u2212 ", "push in"),
+        PUT_IN("\u2212 ", Registration.PUT_IN),
         DRAW("+ ", "draw"),
         DRAW_WAITING("+ ", "draw"),
         BOX("", "box");
@@ -52,7 +53,7 @@ public record ChangeRow(Kind kind, List<Placed> places) {
     /**
      * A row for every kind of change that there is.
      *
-     * @param changes what is heard, and what is pushed in
+     * @param changes what is heard, and what is put in
      * @param waiting what is drawn for what follows and not heard here
      */
     static List<ChangeRow> of(List<StopChangesByDivision> changes, List<StopChangesByDivision> waiting) {

@@ -62,7 +62,7 @@ public record Sheet(
      * What the registrant does before a verse.
      *
      * @param verse where: "208 V1"
-     * @param changes knobs to push in and to draw
+     * @param changes knobs to put in and to draw
      */
     public record Turn(String verse, List<ChangeRow> changes) {
 

@@ -255,7 +255,7 @@ final class SheetPages {
         return byHand(step.changes()) + " (" + step.changeWords().replace(" ", NO_BREAK) + ")";
     }
 
-    /** "push in Great: Mixture III; draw Swell: Oboe 8". */
+    /** "put in Great: Mixture III; draw Swell: Oboe 8". */
     private static String byHand(List<ChangeRow> changes) {
         return changes.stream()
                 .map(row -> row.kind().word() + " " + row.words())

@@ -224,7 +224,7 @@ final class OrderTeacher {
         }
         if (!against.stream().allMatch(stop -> isReplaced(organ, stop, along))) {
             remarks.add(Fault.WRONG_WAY.says(
-                    (isStronger ? "Stronger pushes in " : "Softer draws ") + names(organ, against) + "."));
+                    (isStronger ? "Stronger puts in " : "Softer draws ") + names(organ, against) + "."));
         }
         foundations(organ, before, after, remarks);
         return remarks;

@@ -55,7 +55,7 @@ class ChangeCommandTest {
                 "Great: open 8, princ",
                 "--add",
                 "Swell: oboe",
-                "--push-in",
+                "--put-in",
                 "Great: princ",
                 "--box",
                 "Swell=shut",
@@ -75,14 +75,14 @@ class ChangeCommandTest {
 
     @Test
     void a_verse_that_is_no_longer_what_its_piston_holds_is_named() {
-        assertThat(change("--hymn", "211", "--verse", "V1", "--push-in", "Great: Mixture III")
+        assertThat(change("--hymn", "211", "--verse", "V1", "--put-in", "Great: Mixture III")
                         .results())
                 .contains("\n    Piston G4 holds something else since 208 V1. Free for it: --piston \"");
-        assertThat(change("--hymn", "208", "--verse", "V1", "--push-in", "Great: Mixture III")
+        assertThat(change("--hymn", "208", "--verse", "V1", "--put-in", "Great: Mixture III")
                         .results())
                 .doesNotContain("Piston G4")
                 .contains("\n    No longer what their piston holds: 208 Inter, ");
-        assertThat(change("--hymn", "208", "--verse", "V2", "--push-in", "Great: Mixture III")
+        assertThat(change("--hymn", "208", "--verse", "V2", "--put-in", "Great: Mixture III")
                         .results())
                 .doesNotContain("iston");
     }
@@ -102,10 +102,10 @@ class ChangeCommandTest {
 
     @Test
     void what_is_so_already_is_no_mistake() throws BadFile {
-        change("--hymn", "208", "--verse", "V2", "--push-in", "Great: Mixture III");
+        change("--hymn", "208", "--verse", "V2", "--put-in", "Great: Mixture III");
         Verse before = second();
 
-        Reply again = change("--hymn", "208", "--verse", "V2", "--push-in", "Great: Mixture III");
+        Reply again = change("--hymn", "208", "--verse", "V2", "--put-in", "Great: Mixture III");
 
         assertThat(again.status()).isEqualTo(Reply.GOOD);
         assertThat(again.words()).isEqualTo("versewind: Nothing was changed: V2 is so already.\n");

@@ -117,12 +117,12 @@ final class ChorusCases {
                 breaks(
                         ChorusRule.BARE_DOUBLE,
                         "Great: Bourdon 16 wants 8 and 4 ft above in the hands.",
-                        "Push in Great: Bourdon 16.",
+                        "Put in Great: Bourdon 16.",
                         great("Great: Bourdon 16", EIGHT)),
                 breaks(
                         ChorusRule.CELESTE,
                         "Swell: Voix Celeste 8 wavers under a congregation.",
-                        "Push in Swell: Voix Celeste 8.",
+                        "Put in Swell: Voix Celeste 8.",
                         swell("Swell: Salicional 8", "Swell: Voix Celeste 8")),
                 breaks(
                         ChorusRule.CELESTE_ALONE,
@@ -132,12 +132,12 @@ final class ChorusCases {
                 breaks(
                         ChorusRule.TREMULANT,
                         "The tremulant shakes the Swell under a congregation.",
-                        "Push in Swell: Swell Tremulant.",
+                        "Put in Swell: Swell Tremulant.",
                         swell(SWELL_FLUTES[0], SWELL_FLUTES[1], "Swell Tremulant")),
                 breaks(
                         ChorusRule.VOX_HUMANA,
                         "Swell: Vox Humana 8 has no place under a congregation.",
-                        "Push in Swell: Vox Humana 8.",
+                        "Put in Swell: Vox Humana 8.",
                         swell("Swell: Stopped Diap 8", "Swell: Vox Humana 8")),
                 breaks(
                         ChorusRule.MELODY_UNDER_CONGREGATION,
@@ -152,7 +152,7 @@ final class ChorusCases {
                 breaks(
                         ChorusRule.THICK_DOUBLE,
                         "Great: Bourdon 16 only thickens the hands without 2 ft or a mixture above.",
-                        "Push in Great: Bourdon 16.",
+                        "Put in Great: Bourdon 16.",
                         great("Great: Bourdon 16", EIGHT, FOUR)),
                 breaks(
                         ChorusRule.PASSED_OVER,
@@ -173,7 +173,7 @@ final class ChorusCases {
                 breaks(
                         ChorusRule.DOUBLING,
                         "Great: Diapason I 8 and Diapason II 8 double one pitch before the 2 ft is in.",
-                        "Push in Great: Diapason I 8.",
+                        "Put in Great: Diapason I 8.",
                         great("Great: Diapason I 8", EIGHT, FOUR)),
                 breaks(
                         ChorusRule.FONDS,

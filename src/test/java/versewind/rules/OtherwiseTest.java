@@ -33,9 +33,9 @@ class OtherwiseTest {
                 "CONGREGATION | 40 | Great: Principal 4 | or leads, 3 in 10",
                 "CONGREGATION | 20 | Great: Principal 4 | or lost, 4 in 10: have Open Diapason 8 ready",
                 "CONGREGATION | 40 | Great: Open Diapason 8, Principal 4, Fifteenth 2, Mixture III, Trumpet 8; Swell:"
-                        + " Cornopean 8 | or too strong, 2 in 10: push in Trumpet 8",
+                        + " Cornopean 8 | or too strong, 2 in 10: put in Trumpet 8",
                 "CONGREGATION | 40 | Great: Open Diapason 8, Principal 4, Fifteenth 2, Mixture III, Trumpet 8"
-                        + " | or too strong, 2 in 10: push in Trumpet 8",
+                        + " | or too strong, 2 in 10: put in Trumpet 8",
                 "CONGREGATION | 400 | Great: Stopped Flute 8 | ''",
                 "MELODY_SOLOED | 100 | Great: Open Diapason 8 | ''"
             })

@@ -71,7 +71,7 @@ final class PlanCases {
                         CATHEDRAL,
                         12,
                         "The organ overpowers people who sing gently.",
-                        "Push in Great: Trumpet 8, Posaune 8, Clarion 4.",
+                        "Put in Great: Trumpet 8, Posaune 8, Clarion 4.",
                         WITH_REEDS.withSinging(Singing.GENTLE)),
                 breaks(
                         BalanceRule.LEAD_ONLY_JUST,
@@ -81,12 +81,12 @@ final class PlanCases {
                 breaks(
                         BalanceRule.WORDS_COVERED,
                         "The organ covers the soloist: the words are lost in the nave.",
-                        "Draw Great: Stopped Diap 8; push in Great: Diapason II 8, Principal 4, Fifteenth 2.",
+                        "Draw Great: Stopped Diap 8; put in Great: Diapason II 8, Principal 4, Fifteenth 2.",
                         CHORUS.withMode(Mode.SOLO_VOICE)),
                 breaks(
                         BalanceRule.MELODY_BURIED,
                         "The soloed melody is buried in its accompaniment.",
-                        "Draw Great: Open Flute 4; push in Great: Octave 4, Fifteenth 2.",
+                        "Draw Great: Open Flute 4; put in Great: Octave 4, Fifteenth 2.",
                         CATHEDRAL.soloed(
                                 "Choir",
                                 "Great",
@@ -138,7 +138,7 @@ final class PlanCases {
                 breaks(
                         VerseRule.HANDS_CROSSED,
                         "The soloed melody is on the weaker of the two manuals.",
-                        "Play the tune on the Great and the rest on the Choir; draw Choir to Pedal; push in Great to"
+                        "Play the tune on the Great and the rest on the Choir; draw Choir to Pedal; put in Great to"
                                 + " Pedal.",
                         CATHEDRAL
                                 .withPedal(
@@ -154,18 +154,18 @@ final class PlanCases {
                 breaks(
                         VerseRule.REED_NOT_NEEDED,
                         "Great: Trumpet 8 is not needed: flues lead here.",
-                        "Push in Great: Trumpet 8.",
+                        "Put in Great: Trumpet 8.",
                         great(EIGHT, FOUR, TWO, "Great: Mixture IV", "Great: Trumpet 8")),
                 breaks(
                         VerseRule.DESCANT_COVERED,
                         "Great: Trumpet 8 may cover the descant: flues lead without it.",
-                        "Push in Great: Trumpet 8.",
+                        "Put in Great: Trumpet 8.",
                         great(EIGHT, FOUR, TWO, "Great: Mixture IV", "Great: Trumpet 8")
                                 .withSungBy(SungBy.DESCANT)),
                 breaks(
                         VerseRule.PEDAL_BOOMS,
                         "The pedal booms: its stops make N% of the loudness.",
-                        "Push in Pedal: Open Metal 16.",
+                        "Put in Pedal: Open Metal 16.",
                         CATHEDRAL.withPedal("Swell", soft)),
                 breaks(
                         ChangeRule.STEP,
@@ -245,7 +245,7 @@ final class PlanCases {
                 breaks(
                         HymnRule.SIXTEEN_ALWAYS,
                         "All 5 verses have a heavy 16 ft in the pedal; this one could do without.",
-                        "Draw Pedal: Bourdon 16; push in Pedal: Open Metal 16.",
+                        "Draw Pedal: Bourdon 16; put in Pedal: Open Metal 16.",
                         HEAVY,
                         HEAVY,
                         HEAVY,

@@ -42,7 +42,7 @@ final class ReedAndPedalCases {
                 breaks(
                         ChorusRule.LONE_REED,
                         "Great: Clarion 4 wants an 8 ft reed.",
-                        "Push in Great: Clarion 4.",
+                        "Put in Great: Clarion 4.",
                         with(CHORUS, CATHEDRAL, "Great: Clarion 4")),
                 breaks(
                         ChorusRule.REED_OVER_LITTLE,
@@ -52,37 +52,37 @@ final class ReedAndPedalCases {
                 breaks(
                         ChorusRule.TUBA,
                         "Solo: Tuba 8 is for solos, and in a chorus only for the climax of a festal verse.",
-                        "Push in Solo: Tuba 8; push in Solo to Great.",
+                        "Put in Solo: Tuba 8; put in Solo to Great.",
                         with(TUTTI, CATHEDRAL, "Solo: Tuba 8", "Solo to Great")),
                 breaks(
                         ChorusRule.OCTAVE_COUPLER,
                         "Swell Octave is for 8 ft stops that are drawn: not for mixtures, nor for reeds of 16 or 4 ft.",
-                        "Push in Swell Octave.",
+                        "Put in Swell Octave.",
                         with(FULL_SWELL, CATHEDRAL, "Swell Octave")),
                 breaks(
                         ChorusRule.SUB_OCTAVE_COUPLER,
                         "Swell Sub Oct only thickens: a sub-octave coupler is for festal verses.",
-                        "Push in Swell Sub Oct.",
+                        "Put in Swell Sub Oct.",
                         with(FULL_SWELL, CATHEDRAL, "Swell Sub Oct")),
                 breaks(
                         ChorusRule.SUB_OCTAVE_COUPLER,
                         "Swell Sub Oct acts on reeds of 16 or 4 ft.",
-                        "Push in Swell Sub Oct.",
+                        "Put in Swell Sub Oct.",
                         festal(with(FULL_SWELL, CATHEDRAL, "Swell: Clarion 4", "Swell Sub Oct"))),
                 breaks(
                         ChorusRule.OCTAVE_FOR_POWER,
                         "Swell Oct to Gt adds power while stops of the Great are left.",
-                        "Push in Swell Oct to Gt.",
+                        "Put in Swell Oct to Gt.",
                         with(CHORUS, CATHEDRAL, "Swell: Open Diapason 8", "Swell: Principal 4", "Swell Oct to Gt")),
                 breaks(
                         ChorusRule.IDLE_COUPLER,
                         "Swell to Great brings nothing here.",
-                        "Push in Swell to Great.",
+                        "Put in Swell to Great.",
                         with(CHORUS, CATHEDRAL, "Swell to Great")),
                 breaks(
                         ChorusRule.SOLO_REED,
                         "Choir: Clarinet 8 is for solos and stands out from the chorus.",
-                        "Push in Choir: Clarinet 8; push in Choir to Great.",
+                        "Put in Choir: Clarinet 8; put in Choir to Great.",
                         with(CHORUS, CATHEDRAL, "Choir: Clarinet 8", "Choir to Great")),
                 breaks(
                         ChorusRule.REEDS_SHUT_IN,
@@ -106,18 +106,18 @@ final class ReedAndPedalCases {
                 breaks(
                         ChorusRule.DEEP_UNDER_FEW,
                         "Pedal: Sub Bourdon 32 is too deep under a soloist or a choir.",
-                        "Push in Pedal: Sub Bourdon 32.",
+                        "Put in Pedal: Sub Bourdon 32.",
                         pedal("Great: Stopped Diap 8", "Pedal: Sub Bourdon 32", "Pedal: Bourdon 16", "Great to Pedal")
                                 .withMode(Mode.SMALL_CHOIR)),
                 breaks(
                         ChorusRule.PEDAL_REED_FIRST,
                         "Pedal: Trombone 16 comes before any 8 ft reed of the manuals.",
-                        "Push in Pedal: Trombone 16.",
+                        "Put in Pedal: Trombone 16.",
                         pedal(EIGHT, FOUR, TWO, "Pedal: Bourdon 16", "Pedal: Trombone 16", "Great to Pedal")),
                 breaks(
                         ChorusRule.DEEP_FIRST,
                         "Pedal: Contra Trombone 32 comes before a 16 ft of its kind.",
-                        "Push in Pedal: Contra Trombone 32.",
+                        "Put in Pedal: Contra Trombone 32.",
                         with(TUTTI, CATHEDRAL, "Pedal: Contra Trombone 32")),
                 breaks(
                         ChorusRule.BOX_ON_BORROWED,
@@ -127,12 +127,12 @@ final class ReedAndPedalCases {
                 breaks(
                         ChorusRule.STRANGE_TO_FEET,
                         "Choir to Pedal brings the feet a manual that nobody plays.",
-                        "Draw Great to Pedal; push in Choir to Pedal.",
+                        "Draw Great to Pedal; put in Choir to Pedal.",
                         pedal(EIGHT, FOUR, "Pedal: Bourdon 16", "Choir: Gedackt 8", "Choir to Pedal")),
                 breaks(
                         ChorusRule.STRANGE_TO_FEET,
                         "Great to Pedal brings the feet a manual that the left hand does not play.",
-                        "Push in Great to Pedal.",
+                        "Put in Great to Pedal.",
                         pedal(EIGHT, FOUR, "Pedal: Bourdon 16", "Choir: Gedackt 8", "Great to Pedal")
                                 .withMode(Mode.MELODY_SOLOED)
                                 .withHands(CATHEDRAL.hands(Layout.MELODY_SOLOED, "Great", "Choir"))),
@@ -145,7 +145,7 @@ final class ReedAndPedalCases {
                 breaks(
                         ChorusRule.HEAVY_SIXTEEN,
                         "Pedal: Open Wood 16 is too heavy for the light stops of the hands.",
-                        "Draw Pedal: Bourdon 16; push in Pedal: Open Wood 16.",
+                        "Draw Pedal: Bourdon 16; put in Pedal: Open Wood 16.",
                         pedal("Great: Stopped Diap 8", "Great: Open Flute 4", "Pedal: Open Wood 16", "Great to Pedal")),
                 breaks(
                         ChorusRule.SOFT_BOURDON,

@@ -47,7 +47,7 @@ class RemedyTest {
 
         assertThat(attendance.remedies().get(0).values())
                 .extracting(Mend::words)
-                .contains("Draw Manual: Open Diapason 8, Principal 4; push in Manual: Stopped Diap 8, Flute 4.");
+                .contains("Draw Manual: Open Diapason 8, Principal 4; put in Manual: Stopped Diap 8, Flute 4.");
     }
 
     @Test

@@ -60,7 +60,7 @@ class AtDeskTest {
         desk = harvest().press("/", "'great: mixture'", "<Enter>", " ", "n", "n", "n", "K");
         assertThat(screen(desk))
                 .contains("Now        Piston G3 holds something else since Intro.")
-                .contains("push in")
+                .contains("put in")
                 .doesNotContain("piston G3");
         desk = harvest().press("/", "'great: mixture'", "<Enter>", " ", "n", "n", "K");
         assertThat(screen(desk)).contains("Piston G3 holds something else since Intro.");
@@ -180,7 +180,7 @@ class AtDeskTest {
             desk.press(" ").climb();
         }
         desk.press("<Backspace>").climb().press("<", " ");
-        assertThat(screen(desk)).containsPattern("Now        push in [A-Z]");
+        assertThat(screen(desk)).containsPattern("Now        put in [A-Z]");
     }
 
     /** The harvest with its second and third verse unaccompanied, in which the plan holds other stops. */

@@ -150,7 +150,7 @@ class KeyTableTest {
         tables().stream().flatMap(table -> table.rows().stream()).forEach(row -> row.keys()
                 .forEach(key -> all.put(key, row.does().split("\\W", 2)[0])));
         all.forEach((key, word) -> {
-            if (Set.of("delete", "discard", "ignore", "push").contains(word) && key.isCharacter()) {
+            if (Set.of("delete", "discard", "ignore", "put").contains(word) && key.isCharacter()) {
                 int other = Character.isLowerCase(key.character())
                         ? Character.toUpperCase(key.character())
                         : Character.toLowerCase(key.character());

@@ -88,7 +88,7 @@ class SpokenTest {
                 .doesNotContain("...");
         assertThat(at.said())
                 .isEqualTo("remark, 1 V3: All 6 verses have a heavy 16 ft in the pedal; this one could do without."
-                        + " Fix: Push in Pedal: Open Metal 16. Set it on piston G2. 2 of 4.");
+                        + " Fix: Put in Pedal: Open Metal 16. Set it on piston G2. 2 of 4.");
         int caret = at.frame().caretY();
         assertThat(at.frame().row(caret)).startsWith("  remark, 1 V3: ");
     }
@@ -293,7 +293,7 @@ class SpokenTest {
         Desk at = Desk.with("easter-cathedral", 80, 24).lettered(Letters.SPOKEN).press("n", "n");
         assertThat(at.characters())
                 .containsPattern("\\n remark: [^.]+\\n [^.]+\\.\\n From V1 ")
-                .contains("Pedal draw Fagotto 16, push in Trombone 16,\n Posaune 8\n")
+                .contains("Pedal draw Fagotto 16, put in Trombone 16,\n Posaune 8\n")
                 .doesNotContain("...");
     }
 

@@ -228,7 +228,7 @@ final class DeskWords {
     private void knobs(Flow flow, StopChanges moves, VersePlace place, Style style) {
         IndexSet sounding = work.sound().sounding(drawn(place), verse(place).hands());
         List<StopChangesByDivision> heard = StopChangesByDivision.of(organ, moves.sounding(sounding));
-        knobs(flow, heard, "push in", StopChangesByDivision::putIn, Style.TEXT);
+        knobs(flow, heard, Registration.PUT_IN, StopChangesByDivision::putIn, Style.TEXT);
         knobs(flow, heard, "draw", StopChangesByDivision::drawn, style);
         List<StopChangesByDivision> waiting = StopChangesByDivision.of(organ, moves.waiting(sounding));
         knobs(flow, waiting, "draw, " + Wording.WAITS + ":", StopChangesByDivision::drawn, Style.TEXT);

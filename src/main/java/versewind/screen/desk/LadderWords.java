@@ -67,7 +67,7 @@ record LadderWords(Marks marks, Instrument organ, DynamicSteps ladder, Verse pla
         String and = "";
         for (StopChangesByDivision each : StopChangesByDivision.of(organ, StopChanges.between(now, then))) {
             String place = each.where().equals(StopChangesByDivision.COUPLERS) ? "" : each.where();
-            and = group(flow, spoken(and), sign(Mark.PUSH_IN, place), each.putIn(), longest);
+            and = group(flow, spoken(and), sign(Mark.PUT_IN, place), each.putIn(), longest);
             and = group(flow, spoken(and), sign(Mark.DRAW, place), each.drawn(), longest);
             and = group(
                     flow, and, place, each.box().map(ShortWords::box).stream().toList(), longest);

@@ -218,7 +218,7 @@ final class MovesLine {
                                     && !each.putIn().isEmpty()
                             ? ","
                             : "")
-                    + detail.knobs(Mark.PUSH_IN.in(state.marks()), each.putIn())
+                    + detail.knobs(Mark.PUT_IN.in(state.marks()), each.putIn())
                     + box);
         }
         return groups;

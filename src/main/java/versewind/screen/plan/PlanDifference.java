@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import versewind.organ.Instrument;
+import versewind.organ.Registration;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
@@ -90,7 +91,7 @@ record PlanDifference(Optional<VersePlace> place, String words) {
                 StopChangesByDivision.of(organ, StopChanges.between(before.registration(), after.registration()))) {
             String place = each.where().equals(StopChangesByDivision.COUPLERS) ? "" : each.where() + " ";
             each.drawn().forEach(name -> words.add("draw " + place + name));
-            each.putIn().forEach(name -> words.add("push in " + place + name));
+            each.putIn().forEach(name -> words.add(Registration.PUT_IN + " " + place + name));
             each.box().ifPresent(box -> words.add(place + ShortWords.box(box)));
         }
         add(words, before.sungBy(), after.sungBy(), "who sings");

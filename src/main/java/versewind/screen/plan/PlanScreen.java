@@ -78,8 +78,8 @@ public record PlanScreen() implements Screen {
                         "large letters for stops and verses, or the usual ones",
                         (s, state) -> state.withOtherLetters())
                 .heading("Stops and swell boxes")
-                .key(STOPS, "Space", "draw the stop, or push it in", verse(StopCommands::toggle))
-                .key("0", "push everything in", verse(StopCommands::putAllIn))
+                .key(STOPS, "Space", "draw the stop, or put it in", verse(StopCommands::toggle))
+                .key("0", "put everything in", verse(StopCommands::putAllIn))
                 .key(
                         "<",
                         "louder: open the swell box a step",

@@ -1,5 +1,7 @@
 package versewind.screen.toolkit;
 
+import versewind.organ.Registration;
+
 /** A mark that the screen is drawn with: in Unicode, in ASCII and in words; blank where words beside it say so. */
 public enum Mark {
     /** Before a stop that is drawn. */
@@ -42,8 +44,8 @@ public enum Mark {
     BEAT("♩", "beat ", "tempo "),
     /** Before what is drawn. */
     DRAW("+", "+", "draw"),
-    /** Before what is pushed in. */
-    PUSH_IN("−", "-", "push in"),
+    /** Before what is put in. */
+    PUT_IN("−", "-", Registration.PUT_IN),
     /** Before a number of dB that the organ becomes louder. */
     PLUS("+", "+", "plus "),
     /** Before a number of dB that it becomes softer. */

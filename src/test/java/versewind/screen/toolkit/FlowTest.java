@@ -12,7 +12,7 @@ class FlowTest {
 
     private static Flow moves() {
         return new Flow()
-                .add("push in", Style.HEADING)
+                .add("put in", Style.HEADING)
                 .addNames("Great", STOPS.subList(0, 2), Style.TEXT)
                 .paragraph()
                 .add("draw", Style.HEADING)
@@ -31,21 +31,21 @@ class FlowTest {
     @Test
     void paragraphs_have_lines_of_their_own_where_there_are_enough() {
         assertThat(painted(moves(), 60, 3))
-                .containsExactly("push in Great Principal 4, Twelfth 2 2/3", "draw Great Fifteenth 2, Mixture III", "");
+                .containsExactly("put in Great Principal 4, Twelfth 2 2/3", "draw Great Fifteenth 2, Mixture III", "");
     }
 
     @Test
     void else_they_follow_one_another_and_no_name_is_broken() {
         assertThat(painted(moves(), 50, 2))
-                .containsExactly("push in Great Principal 4, Twelfth 2 2/3", "draw Great Fifteenth 2, Mixture III");
+                .containsExactly("put in Great Principal 4, Twelfth 2 2/3", "draw Great Fifteenth 2, Mixture III");
         assertThat(painted(moves(), 73, 1))
-                .containsExactly("push in Great Principal 4, Twelfth 2 2/3; draw Great Fifteenth 2, ~1 more");
+                .containsExactly("put in Great Principal 4, Twelfth 2 2/3; draw Great Fifteenth 2, ~1 more");
     }
 
     @Test
     void how_many_knobs_are_left_out_is_told() {
-        assertThat(painted(moves(), 34, 1)).containsExactly("push in Great Principal 4, ~3 more");
-        assertThat(painted(moves(), 12, 1)).containsExactly("pus~ ~4 more");
+        assertThat(painted(moves(), 34, 1)).containsExactly("put in Great Principal 4, ~3 more");
+        assertThat(painted(moves(), 12, 1)).containsExactly("put~ ~4 more");
     }
 
     @Test
@@ -53,7 +53,7 @@ class FlowTest {
         Flow flow = moves().ifRoom().add("or by hand", Style.TEXT);
         assertThat(painted(flow, 60, 3))
                 .containsExactlyElementsOf(List.of(
-                        "push in Great Principal 4, Twelfth 2 2/3",
+                        "put in Great Principal 4, Twelfth 2 2/3",
                         "draw Great Fifteenth 2, Mixture III",
                         "or by hand"));
         assertThat(painted(flow, 40, 2)).noneMatch(line -> line.contains("hand"));
