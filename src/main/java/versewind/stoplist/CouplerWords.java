@@ -99,6 +99,10 @@ record CouplerWords(
             Line line = new Line(text);
             for (int i = 0; i < line.size(); i++) {
                 Token token = line.at(i);
+                if (token.isWhole(4) && token.text().length() == 4) {
+                    // "added in 1936"
+                    continue;
+                }
                 if (token.is(Token.Kind.NUMBER)) {
                     List.of(token.text().split("(?<=/)|(?=/)|[., ]", -1)).forEach(this::add);
                 } else if (!token.plain().isEmpty()) {

@@ -77,6 +77,14 @@ class CouplerStylesTest {
     }
 
     @Test
+    void the_year_in_which_a_coupler_was_added_does_not_hide_it() {
+        assertThat(read(
+                        "Grand Orgue\nMontre 8\nR\u00e9cit\nHautbois 8",
+                        "Accouplement \u00e0 tiroir R\u00c9CIT/G.O. ajout\u00e9 en 1936."))
+                .containsExactly("R\u00e9cit>Grand Orgue unison");
+    }
+
+    @Test
     void a_sentence_that_speaks_of_couplers_is_in_doubt() {
         StopList list = StopList.read("Grand Orgue\nMontre 8\nR\u00e9cit\nHautbois 8\n\n"
                 + "L'accouplement du r\u00e9cit au grand-orgue se fait par une p\u00e9dale ajout\u00e9e en 1936.");
