@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
 final class BorrowedRanks {
 
     private static final TokenForm SAYS = TokenForm.of("<lent_by> ~[.]? <lent_of>? [.]?");
-    private static final TokenForm KEY = TokenForm.of("<middle>? <key_of_stop> ~[#]? octave*");
+    private static final TokenForm KEY = TokenForm.of("<middle>? [.]? <key_of_stop> ~[#]? octave*");
 
     private final List<ReadDivision> divisions;
 

@@ -16,8 +16,8 @@ final class Compass {
             "<lowest_key> ~octave* [,] =d ~octave* [-]|<span> <key_name> ~[#\u266f]? octave*",
             "<lowest_key> ~octave* =t [/] =m <key_name> ~[#\u266f]? octave*");
     private static final TokenForm OF_STOP = TokenForm.of(
-            "<begins> [.]? =the? <middle>? <key_of_stop> ~[#]? ~octave*",
-            "<middle> <key_of_stop>",
+            "<begins> [.]? =the? <middle>? [.]? <key_of_stop> ~[#]? ~octave*",
+            "<middle> [.]? <key_of_stop>",
             "<low_key_of_stop> ~[#]? ~octave* [-] <key_of_stop> ~[#]? ~octave ~octave*");
     private static final TokenForm BOTTOM = TokenForm.of("<bottom>", "=t ~[.] ~=c ~[.]?");
     private static final TokenForm GROOVED = TokenForm.of("<grooved>");

@@ -141,6 +141,11 @@ final class Segments {
         if ((StopLine.isHalf(piece) && piece.length() > 2) || isMadeOf) {
             return isNamed(before.split(", ", 2)[0], style);
         }
+        boolean isPitch = figures(line, 0) == line.size() && Pitches.isMarked(line);
+        if (isPitch && Spelling.hasWord(before) && !WordList.of("made of").isAll(Spelling.words(before))) {
+            // "OP. DIAP. FRONT, 8 FT": whatever its name means
+            return !hasFigures(new Line(new Line(before).outside())) && !Tremulants.isOne(before);
+        }
         boolean remark = Character.isLowerCase(piece.charAt(0)) || hasFigures(new Line("x " + piece));
         return remark
                 && !hasFigures(new Line(new Line(before).outside()))

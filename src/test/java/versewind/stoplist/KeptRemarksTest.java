@@ -30,6 +30,7 @@ class KeptRemarksTest {
                 "Dulciana 8, grooved to Open Diapason; grooved to Open Diapason",
                 "Salicional (bass from Open Diapason) 8; bass from Open Diapason",
                 "Clarinet (tenor C) 8; tenor C",
+                "Clarinet (from mid. C) 8; from mid. C",
                 "Gamba 8 (wood); ''",
                 "Gamba; pitch not given\\, 8 ft assumed"
             })
