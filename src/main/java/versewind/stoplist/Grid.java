@@ -212,7 +212,8 @@ final class Grid {
             return new Cell(x, text, Kind.PITCH);
         }
         boolean extra = isExtra(text)
-                && Lexicon.get().exact(text, readings.style().setting()).isEmpty()
+                && (Character.isLowerCase(text.charAt(0))
+                        || Lexicon.get().exact(text, readings.style().setting()).isEmpty())
                 && !Pitches.isMarked(text);
         return new Cell(x, text, extra ? Kind.EXTRA : Kind.WORDS);
     }

@@ -220,9 +220,12 @@ final class StopClassifier {
                 .flatMap(cut -> Stream.of(words.subList(0, words.size() - cut), words.subList(cut, words.size())))
                 .map(part -> String.join(" ", part))
                 .filter(part -> part.length() > 2)
-                .flatMap(part -> Lexicon.get().exact(part, setting).stream())
-                .findFirst()
-                .map(kind -> new Lexicon.Found(kind, Confidence.PARTS));
+                .flatMap(part -> Lexicon.get()
+                        .exact(part, setting)
+                        .map(kind -> new Lexicon.Found(kind, Confidence.PARTS))
+                        .or(() -> part.contains(".") ? Lexicon.get().shortened(part, setting) : Optional.empty())
+                        .stream())
+                .findFirst();
     }
 
     /** A stop that the lexicon does not know, where its pitch is plain and its name could be one. */
@@ -230,6 +233,7 @@ final class StopClassifier {
         boolean few = Spelling.words(said.name()).size() <= MOST_WORDS
                 && !(Character.isLowerCase(said.name().charAt(0)) && new Line(said.name()).is(0, "article"))
                 && Spelling.hasWord(said.name())
+                && !WordList.of("article").has(last(said.name()))
                 && !WordList.of("keys").isAll(Spelling.words(said.name()))
                 && DivisionHeading.read(said.name(), style.language()).isEmpty();
         boolean surely = said.mark() == Mark.UNIT
@@ -251,6 +255,11 @@ final class StopClassifier {
         return Optional.of(new Lexicon.Found(
                 new StopKind(said.name(), "la", family, feet, Optional.empty(), family.usualPipe(), 0, what),
                 Confidence.GUESS));
+    }
+
+    private static String last(String name) {
+        List<String> words = Spelling.words(name);
+        return words.get(words.size() - 1);
     }
 
     static boolean isFifthOrThird(Footage feet) {
@@ -312,8 +321,17 @@ final class StopClassifier {
                         && WordList.of("stopped").without(words).stream().allMatch(WordList.of("stopped pipes")::has));
     }
 
+    /** "Open Diapason (wood)" of a pedal is broader than others. */
+    private StopKind withMaterial(StopKind kind) {
+        return said.remarks().stream()
+                .filter(each -> setting.inPedal() && WordList.of("extra column").isAll(Spelling.words(each)))
+                .flatMap(each -> Lexicon.get().exact(said.name() + " " + each, setting).stream())
+                .findFirst()
+                .orElse(kind);
+    }
+
     private Result stop(Lexicon.Found found) {
-        StopKind kind = found.kind();
+        StopKind kind = withMaterial(found.kind());
         Family family = family(kind);
         boolean counts = StopLine.countsRanks(family);
         boolean plain = counts || said.numeral().isEmpty() || (said.ranks() > 3 && family != Family.FLUTE);

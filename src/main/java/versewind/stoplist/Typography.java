@@ -50,6 +50,9 @@ final class Typography {
     /** A nought among letters. */
     private static final Pattern NOUGHT = Pattern.compile("(?<=\\p{L})0(?=\\p{L})|(?<![\\p{L}\\d])0(?=\\p{L}{2})");
 
+    /** "2f ft": a scan of two feet and two thirds. */
+    private static final Pattern TWO_THIRDS = Pattern.compile("(?<!\\d)2[f\u00a7%](?=\\s*(?:\"|,,|ft|feet))");
+
     /** "GREAT ORGAN.-Open Diapason": a point and a dash behind a heading, where others set a colon. */
     private static final Pattern POINT_AND_DASH =
             Pattern.compile("(^[\\p{L} ]{4,40}|(?<!\\p{L})\\p{Lu}{4,12})\\.-\\s?(?=\\p{Lu})");
@@ -87,6 +90,7 @@ final class Typography {
         text = LEADERS.matcher(text)
                 .replaceAll(leader -> " ".repeat(leader.group().length()));
         text = FOOT_WITHIN.matcher(text).replaceAll("$1 $2/$3'");
+        text = TWO_THIRDS.matcher(text).replaceAll("2 2/3");
         text = GLUED.matcher(rescanned(text)).replaceAll(" ");
         text = POINT_AND_DASH.matcher(text).replaceAll("$1: ");
         return text.stripTrailing();

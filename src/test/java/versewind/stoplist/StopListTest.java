@@ -51,7 +51,8 @@ class StopListTest {
         "Open Diapason 8, 0",
         "Open Diapason II 8, -2",
         "Open Diapason No. 2 8, -2",
-        "Open Diapason III 8, -4"
+        "Open Diapason III 8, -4",
+        "Open Diapason (wood) 8, 0"
     })
     void of_several_open_diapasons_the_first_is_the_broadest(String text, double strengthDb) {
         ReadStop stop = StopList.read("Great\n" + text + "\nPrincipal 4\nFifteenth 2")
@@ -352,9 +353,16 @@ class StopListTest {
     @Test
     void figures_that_a_scan_took_for_letters_are_figures_again() {
         StopList list = StopList.read("SWELL\n9. Open Diapason .... 8 ft.\nlO. Rohr Flute .... 8 ft.\n"
-                + "l2. Voix Celeste .... 8 ft.\nl8. Bourdon .... l6 ft.\nl9. Violone, wood .   .   .  I6 ft.");
+                + "l2. Voix Celeste .... 8 ft.\nl8. Bourdon .... l6 ft.\nl9. Violone, wood .   .   .  I6 ft."
+                + "\n2O. Twelfth .... 2f ft.");
         assertThat(list.stops().map(stop -> stop.name() + " " + stop.feet()))
-                .containsExactly("Open Diapason 8", "Rohr Flute 8", "Voix Celeste 8", "Bourdon 16", "Violone 16");
+                .containsExactly(
+                        "Open Diapason 8",
+                        "Rohr Flute 8",
+                        "Voix Celeste 8",
+                        "Bourdon 16",
+                        "Violone 16",
+                        "Twelfth 2 2/3");
     }
 
     @Test
@@ -710,6 +718,42 @@ class StopListTest {
     void a_column_of_remarks_keeps_its_brackets_and_is_no_loan(String row, String read) {
         ReadStop stop = only("Great\n" + row);
         assertThat(stop.name() + " " + stop.ranks() + " " + stop.remarks()).isEqualTo(read);
+    }
+
+    @Test
+    void wood_makes_an_open_diapason_of_the_pedal_broader() {
+        assertThat(only("Pedal\nOpen Diapason (wood) 16").strengthDb())
+                .isGreaterThan(only("Pedal\nOpen Diapason 16").strengthDb());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "OP. DIAP. FRONT, 8 FT; PRINCIPAL 8",
+                "OP. DIAP. NO. 2 TO GAMUT G, 8 FT; PRINCIPAL 8",
+                "CREM., 8 FT; SOLO_REED 8",
+                "CLAR. FROM MID. C, 8 FT; SOLO_REED 8"
+            })
+    void a_pitch_behind_a_comma_belongs_to_a_name_cut_short(String text, String read) {
+        ReadStop stop = only("GT. ORGAN\n" + text);
+        assertThat(stop.family() + " " + stop.feet()).isEqualTo(read);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Stemming: Ritterhoff III",
+                "Flaut travers 8 Fu\u00df, halb, durch die 2. obern Octaven",
+                "Octave      8'   zinc",
+                "2 COMPN. PEDALS."
+            })
+    void no_stop_is_made_of_what_is_said_beside_one(String line) {
+        assertThat(StopList.read("Hauptwerk\nPrincipal 8'\n" + line + "\nTrompete 8'")
+                        .stops()
+                        .map(ReadStop::name))
+                .containsAnyOf("Principal", "Trompete")
+                .isSubsetOf("Principal", "Flaut travers", "Octave", "Trompete");
     }
 
     @Test
