@@ -22,11 +22,13 @@ import versewind.sound.Verdict;
  *
  * @param verdict the most likely verdict after the one that is shown
  * @param odds of it, 0 to 1
- * @param ready what to have ready; empty where it calls for nothing, or the organ has no more
+ * @param isSaid whether it is said beside the verdict that is shown
+ * @param ready what to do then; empty where it calls for nothing, or the organ has no more
  */
-public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
+public record Otherwise(Verdict verdict, double odds, boolean isSaid, Optional<String> ready) {
 
     private static final String COUPLED = " coupled";
+    private static final String OUT = "if they sing out, ";
 
     private static final Set<StopClass> NO_LEAD =
             EnumSet.of(StopClass.TWELFTH, StopClass.DOUBLE, StopClass.REED_16, StopClass.SOLO_REED);
@@ -39,7 +41,12 @@ public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
                 ? Optional.empty()
                 : balance.odds()
                         .second()
-                        .map(other -> new Otherwise(other, balance.odds().of(other), ready(faults, verse, other)));
+                        .map(other -> new Otherwise(
+                                other,
+                                balance.odds().of(other),
+                                balance.excess().isPresent(),
+                                ready(faults, verse, other)))
+                        .filter(other -> !other.isSaid() || other.ready().isPresent());
     }
 
     private static Optional<String> ready(ChorusFaults faults, Verse verse, Verdict other) {
@@ -102,8 +109,8 @@ public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
 
     private static String ready(OrganFacts organ, BuildingLine.Addition next, Registration heard) {
         return coupled(organ, next, heard)
-                .map(what -> "have the " + what + " ready to couple")
-                .orElseGet(() -> "have " + name(organ, next, heard) + " ready");
+                .map(what -> "couple the " + what)
+                .orElseGet(() -> "add the " + name(organ, next, heard));
     }
 
     /** What an addition couples, if its name says that it does. */
@@ -149,20 +156,22 @@ public record Otherwise(Verdict verdict, double odds, Optional<String> ready) {
         List<BuildingLine.Addition> begun = line.begun(drawn);
         return begun.stream().findFirst().map(last -> coupled(organ, last, drawn)
                 .map(what -> "uncouple the " + what)
-                .orElseGet(() -> Registration.PUT_IN + " " + name(organ, last, drawn)));
+                .orElseGet(() -> Registration.PUT_IN + " the " + name(organ, last, drawn)));
     }
 
-    /** In words: "or lost, 3 in 10: have Mixture III ready". */
+    /** In words: "or lost, 3 in 10: if they sing out, add the Mixture III". */
     public String words() {
-        return "or " + verdict.word() + ", " + Odds.words(odds) + todo();
+        if (isSaid) {
+            return shortWords();
+        }
+        String todo = verdict.way() == Verdict.Way.STRONGER ? OUT : "";
+        return "or " + verdict.word() + ", " + Odds.words(odds)
+                + ready.map(each -> ": " + todo + each).orElse("");
     }
 
-    /** Without its odds: "or lost: have Mixture III ready". */
+    /** Without its odds: "if they sing out, add the Mixture III". */
     public String shortWords() {
-        return "or " + verdict.word() + todo();
-    }
-
-    private String todo() {
-        return ready.map(each -> ": " + each).orElse("");
+        String then = verdict.way() == Verdict.Way.STRONGER ? OUT : "if " + verdict.word() + ", ";
+        return ready.map(each -> then + each).orElseGet(() -> "or " + verdict.word());
     }
 }

@@ -1,5 +1,6 @@
 package versewind.sound;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import versewind.plan.Mode;
 
@@ -63,8 +64,26 @@ public record Balance(OptionalDouble share, Verdict estimated, Verdict verdict, 
         return odds.isEmpty() || odds.of(verdict) >= Odds.SURE;
     }
 
-    /** The verdict with its odds: "leads, 8 in 10". */
+    /** Too much of the organ, where the most likely verdict is right and this the most likely after it. */
+    public Optional<Verdict> excess() {
+        return verdict.way() != Verdict.Way.NONE
+                ? Optional.empty()
+                : odds.second().filter(other -> other.wantsAttention() && other.way() == Verdict.Way.SOFTER);
+    }
+
+    /** The verdict with its odds: "leads, 8 in 10"; where it may be too much, "leads 7, too strong 3 in 10". */
     public String words() {
-        return odds.isEmpty() ? verdict.word() : verdict.word() + ", " + Odds.words(odds.of(verdict));
+        if (odds.isEmpty()) {
+            return verdict.word();
+        }
+        int tenths = Odds.tenths(odds.of(verdict));
+        return excess().map(other -> verdict.word() + " " + tenths + ", " + other.word() + " "
+                        + Math.min(Odds.TENTHS - tenths, Odds.tenths(odds.of(other))) + " in 10")
+                .orElse(verdict.word() + ", " + tenths + " in 10");
+    }
+
+    /** In sixteen columns at most: "leads, 8 in 10", "leads/too strong". */
+    public String shortWords() {
+        return excess().map(other -> verdict.word() + "/" + other.word()).orElseGet(this::words);
     }
 }

@@ -22,7 +22,7 @@ public record Odds(List<Chance> all) {
     static final double SURE = 0.75;
 
     private static final double WORTH_A_WORD = 0.15;
-    private static final int TENTHS = 10;
+    static final int TENTHS = 10;
     private static final int HUNDRED = 100;
 
     public Odds {
@@ -179,6 +179,10 @@ public record Odds(List<Chance> all) {
 
     /** Odds in tenths: "8 in 10"; never 10 in 10, since the method itself may be wrong. */
     public static String words(double odds) {
-        return Math.max(1, Math.min(TENTHS - 1, Math.round(TENTHS * odds))) + " in 10";
+        return tenths(odds) + " in 10";
+    }
+
+    static int tenths(double odds) {
+        return (int) Math.max(1, Math.min(TENTHS - 1, Math.round(TENTHS * odds)));
     }
 }

@@ -27,15 +27,15 @@ class OtherwiseTest {
             delimiter = '|',
             value = {
                 "CONGREGATION | 150 | Great: Open Diapason 8, Principal 4, Fifteenth 2"
-                        + " | or lost, 3 in 10: have the Swell 8 4 ready to couple",
+                        + " | or lost, 3 in 10: if they sing out, couple the Swell 8 4",
                 "CONGREGATION | 150 | Great: Open Diapason 8, Principal 4, Fifteenth 2; Swell: Cornopean 8; Pedal:"
-                        + " Trombone 16 | or lost, 3 in 10: have the Swell 8 4 ready to couple",
+                        + " Trombone 16 | or lost, 3 in 10: if they sing out, couple the Swell 8 4",
                 "CONGREGATION | 40 | Great: Principal 4 | or leads, 3 in 10",
-                "CONGREGATION | 20 | Great: Principal 4 | or lost, 4 in 10: have Open Diapason 8 ready",
+                "CONGREGATION | 20 | Great: Principal 4 | or lost, 4 in 10: if they sing out, add the Open Diapason 8",
                 "CONGREGATION | 40 | Great: Open Diapason 8, Principal 4, Fifteenth 2, Mixture III, Trumpet 8; Swell:"
-                        + " Cornopean 8 | or too strong, 2 in 10: put in Trumpet 8",
+                        + " Cornopean 8 | if too strong, put in the Trumpet 8",
                 "CONGREGATION | 40 | Great: Open Diapason 8, Principal 4, Fifteenth 2, Mixture III, Trumpet 8"
-                        + " | or too strong, 2 in 10: put in Trumpet 8",
+                        + " | if too strong, put in the Trumpet 8",
                 "CONGREGATION | 400 | Great: Stopped Flute 8 | ''",
                 "MELODY_SOLOED | 100 | Great: Open Diapason 8 | ''"
             })
@@ -66,6 +66,6 @@ class OtherwiseTest {
         Balance balance = sound.estimate(verse, 60, OptionalInt.empty()).balance();
 
         assertThat(Advice.on(sound).otherwise(verse, balance).map(Otherwise::words))
-                .contains("or too strong, 3 in 10: uncouple the Récit expressif 8 4");
+                .contains("if too strong, uncouple the Récit expressif 8 4");
     }
 }

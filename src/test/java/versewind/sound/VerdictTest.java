@@ -2,6 +2,8 @@ package versewind.sound;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -44,5 +46,25 @@ class VerdictTest {
             double share = i / 10_000.0;
             assertThat(Verdict.of(mode, Balance.percent(share) / 100.0)).isEqualTo(Verdict.of(mode, share));
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.1, 0.7, 0.2, 'leads 7, too strong 2 in 10', leads/too strong",
+        "0.01, 0.75, 0.24, 'leads 8, too strong 2 in 10', leads/too strong",
+        "0.1, 0.8, 0.1, 'leads, 8 in 10', 'leads, 8 in 10'",
+        "0.25, 0.6, 0.15, 'leads, 6 in 10', 'leads, 6 in 10'",
+        "0.1, 0.3, 0.6, 'too strong, 6 in 10', 'too strong, 6 in 10'"
+    })
+    void beside_a_lead_it_is_said_that_it_may_be_too_strong(
+            double just, double leads, double strong, String words, String shortWords) {
+        Odds odds = new Odds(List.of(
+                new Odds.Chance(Verdict.LEAD_ONLY_JUST, just),
+                new Odds.Chance(Verdict.LEADS, leads),
+                new Odds.Chance(Verdict.TOO_STRONG, strong)));
+        Balance balance = new Balance(OptionalDouble.of(0.5), Verdict.LEADS, odds.first(), odds);
+
+        assertThat(balance.words()).isEqualTo(words);
+        assertThat(balance.shortWords()).isEqualTo(shortWords);
     }
 }

@@ -117,7 +117,7 @@ final class VerseListView {
         Verdict verdict = estimate.balance().verdict();
         frame.write(columns.markX(), y, ShortWords.mark(frame.marks(), estimate.balance()), ShortWords.style(verdict));
         if (columns.word() > 0 && verdict.kind() != Balance.Kind.ORGAN_ALONE) {
-            String words = estimate.balance().words();
+            String words = estimate.balance().shortWords();
             frame.write(
                     columns.markX() + 2,
                     y,
