@@ -190,7 +190,7 @@ record AssessmentReport(
 
     private Optional<String> fromUsual(Assessment.OfVerse of) {
         return KnownOrgan.fromUsual(
-                open.organ().experience(), sound, of.verse(), plan().heading().people(), LevelText::signed);
+                open.organ().experience(), sound, of.verse(), plan().heading().people());
     }
 
     /** The feedback on a verse, or on one that was played and sung just so before. */

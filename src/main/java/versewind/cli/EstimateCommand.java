@@ -90,7 +90,7 @@ final class EstimateCommand {
                         sound,
                         people,
                         assessed,
-                        KnownOrgan.fromUsual(organ.experience(), sound, verse, people, LevelText::signed))));
+                        KnownOrgan.fromUsual(organ.experience(), sound, verse, people))));
     }
 
     private Verse verse() throws NotationException {

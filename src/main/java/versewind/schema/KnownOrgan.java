@@ -2,7 +2,6 @@ package versewind.schema;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
 import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.Calibration;
 import versewind.calibration.Experience;
@@ -13,7 +12,6 @@ import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.organ.Trims;
 import versewind.plan.Verse;
-import versewind.rules.FromUsual;
 import versewind.sound.OrganSound;
 
 /**
@@ -57,20 +55,24 @@ public record KnownOrgan(Instrument instrument, Calibration calibration, Experie
     }
 
     /**
-     * A verse beside the usual registration nearest to it, in a few words: "a step above your usual, +2 dB".
+     * A verse beside the usual registration nearest to it, in a few words: "2 dB above your usual".
      *
      * @param experience what is usual on the organ
      * @param sound the organ, opened
      * @param verse the verse
      * @param people at the service
-     * @param signed a level with its sign
      * @return empty where no usual registration applies, or one of them is silent
      */
     public static Optional<String> fromUsual(
-            Experience experience, OrganSound sound, Verse verse, int people, DoubleFunction<String> signed) {
-        return experience.nearest(verse, verse.people().orElse(people)).flatMap(usual -> FromUsual.of(
-                        sound, usual.verse(), verse, people)
-                .map(from -> from.words(experience.called(usual), signed)));
+            Experience experience, OrganSound sound, Verse verse, int people) {
+        return experience.nearest(verse, verse.people().orElse(people)).flatMap(usual -> sound.step(
+                        usual.verse(), verse, people)
+                .map(step -> level(step.db()) + experience.called(usual)));
+    }
+
+    private static String level(double db) {
+        long whole = Math.round(Math.abs(db));
+        return whole == 0 ? "as loud as " : whole + " dB " + (db > 0 ? "above " : "below ");
     }
 
     /**

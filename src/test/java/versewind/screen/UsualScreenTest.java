@@ -22,7 +22,6 @@ import versewind.plan.VerseKind;
 import versewind.proposal.Proposal;
 import versewind.proposal.RegistrationProposer;
 import versewind.rules.BuildingLine;
-import versewind.rules.FromUsual;
 import versewind.rules.OrganFacts;
 import versewind.screen.plan.PlanEvent;
 import versewind.screen.plan.ProposalsScreen;
@@ -131,32 +130,25 @@ class UsualScreenTest {
         assertThat(desk.said()).isEqualTo("Nothing sounds here. Draw a registration first.");
     }
 
-    /** Common practice, no source: what is drawn is thought of in steps from what is usual. */
     @Test
     void a_verse_is_measured_by_the_usual_registration() {
         desk.press("R", "<Enter>");
         kept();
         desk.press("n", "R", "<Enter>");
-        assertThat(desk.characters()).contains(" as your usual\n");
-        OrganSound sound = desk.work().sound();
+        assertThat(desk.characters()).contains(" as loud as your usual\n");
         Verse usual = desk.verse();
+        OrganSound sound = desk.work().sound();
         BuildingLine line = new BuildingLine(OrganFacts.of(sound), usual.hands(), IndexSet.EMPTY);
         for (BuildingLine.Rung rung : line.rungs()) {
             Verse other = usual.withRegistration(
                     usual.registration().withStops(rung.stops()).withCouplers(rung.couplers()));
-            int steps = rung.number()
-                    - line.reached(usual.registration()).orElseThrow().number();
-            FromUsual from = FromUsual.of(sound, usual, other, 480).orElseThrow();
-            boolean isCounted = steps != 0 && Math.abs(steps) <= 2;
-            if (isCounted) {
-                assertThat(from.steps()).hasValue(steps);
-                assertThat(Math.signum(from.db())).isEqualTo(Math.signum(steps));
-            }
-            assertThat(UsualLine.of(desk.state(), desk.work(), other).orElseThrow())
+            long db = Math.round(sound.step(usual, other, 480).orElseThrow().db());
+
+            assertThat(UsualLine.of(desk.work(), other))
                     .contains(
-                            isCounted
-                                    ? (Math.abs(steps) == 1 ? "a step" : "2 steps")
-                                    : steps == 0 ? "your usual" : " your usual");
+                            db == 0
+                                    ? "as loud as your usual"
+                                    : Math.abs(db) + " dB " + (db > 0 ? "above" : "below") + " your usual");
         }
     }
 

@@ -194,7 +194,7 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
                 new RegistrationText(work.instrument()).format(proposal.registration()) + "; " + hands, columns));
         work.verse()
                 .filter(verse -> usual(work, verse).stream().noneMatch(each -> each.is(proposal)))
-                .flatMap(verse -> UsualLine.of(state, work, proposal.on(verse)))
+                .flatMap(verse -> UsualLine.of(work, proposal.on(verse)))
                 .ifPresent(
                         usual -> lines.add(Text.fit(Text.capital(usual) + ".", columns, Mark.CUT.in(state.marks()))));
         List<String> why = Text.wrapped(proposal.why(), columns);

@@ -155,7 +155,7 @@ final class StatusView {
     private static void paintLevels(Frame frame, State state, PlanEdit work, Verse verse, Estimate estimate, int y) {
         Optional<Piece> usual = !frame.isWhole()
                 ? Optional.empty()
-                : UsualLine.of(state, work, verse).map(text -> new Piece(text, Style.TEXT));
+                : UsualLine.of(work, verse).map(text -> new Piece(text, Style.TEXT));
         Optional<Otherwise> other =
                 !frame.isWhole() ? Optional.empty() : Advice.on(work.sound()).otherwise(verse, estimate.balance());
         List<Piece> fitting = List.of();

@@ -4,20 +4,18 @@ import java.util.Optional;
 import versewind.plan.Verse;
 import versewind.schema.KnownOrgan;
 import versewind.screen.state.PlanEdit;
-import versewind.screen.state.State;
 
-/** A verse beside the usual registration, in a few words: "a step above your usual, +2 dB". */
+/** A verse beside the usual registration, in a few words: "2 dB above your usual". */
 public final class UsualLine {
 
     private UsualLine() {}
 
     /** Empty where no usual registration applies, or one of them is silent. */
-    public static Optional<String> of(State state, PlanEdit work, Verse verse) {
+    public static Optional<String> of(PlanEdit work, Verse verse) {
         return KnownOrgan.fromUsual(
                 work.organ().experience(),
                 work.sound(),
                 verse,
-                work.plan().heading().people(),
-                db -> StatusView.signed(state, db));
+                work.plan().heading().people());
     }
 }
