@@ -190,7 +190,7 @@ final class ScoreFunction {
 
     private void addPlaying(Sketch sketch, Rows rows) {
         Draft draft = sketch.draft();
-        rows.add(PartKind.PLAYING, manual(draft), () -> "It is played on another manual than usual.");
+        rows.add(PartKind.PLAYING, manual(draft), () -> "Not your usual manual.");
         rows.add(PartKind.PLAYING, withoutPedal(draft), () -> "Wide chords lie badly without the pedal’s 16 ft.");
         rows.add(
                 PartKind.PLAYING,

@@ -20,7 +20,7 @@ import versewind.sound.Verdict;
  * <p>Source of the edges: {@link Verdict}.
  */
 public enum BalanceRule implements PlanRule {
-    LEAD_LOST("lead lost", 10, Verdict.LOST, "The lead is {probably}lost: {who} cover the organ."),
+    LEAD_LOST("lead lost", 10, Verdict.LOST, "The organ will {probably}not be heard above {who}."),
     LEAD_TOO_STRONG("lead too strong", 8, Verdict.TOO_STRONG, "The organ {probably}overpowers {who}."),
     LEAD_ONLY_JUST(
             "no fall-back at hand",
@@ -118,10 +118,10 @@ public enum BalanceRule implements PlanRule {
             return verse.mode() == Mode.SOLO_VOICE ? "the soloist" : "the choir";
         }
         return switch (verse.singing()) {
-            case GENTLE -> "people who sing gently";
-            case ORDINARY -> "people who sing as usual";
-            case STRONG -> "people who sing strongly";
-            case FULL_VOICE -> "people who sing with full voice";
+            case GENTLE -> "gentle singing";
+            case ORDINARY -> "the singing";
+            case STRONG -> "strong singing";
+            case FULL_VOICE -> "singing with full voice";
         };
     }
 

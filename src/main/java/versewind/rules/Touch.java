@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import versewind.organ.Count;
 import versewind.organ.Registration;
 import versewind.organ.Worded;
+import versewind.plan.Mode;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.sound.Dynamic;
@@ -31,7 +32,7 @@ import versewind.sound.Verdict;
  * @param isLastMeans no more organ is left to draw, and more lead is wanted: touch is what remains
  * @param breathBeats the breath before the next verse, in beats
  * @param isLiveRoom whether the breath has a beat more, for the sound to clear
- * @param lagMs how late the farthest singers hear, in ms; empty when nobody sings
+ * @param lagMs how late the farthest singers hear, in ms; empty when nobody or one singer sings
  * @param lagBeats the same as a share of the beat; empty without a tempo
  */
 public record Touch(
@@ -92,6 +93,7 @@ public record Touch(
         Manner manner = manner(thick + rings + (isLastMeans ? 1 + weak : 0));
         boolean isGentle =
                 verse.isSung() && !isLastMeans && verse.singing() == Singing.GENTLE && manner != Manner.LEGATO;
+        boolean isOfMany = verse.isSung() && verse.mode() != Mode.SOLO_VOICE;
         Manner chosen = isGentle ? Manner.LEGATO : manner;
         return new Touch(
                 chosen,
@@ -100,8 +102,8 @@ public record Touch(
                 isLastMeans,
                 hymn.breathBeats(),
                 hymn.isLiveRoom(),
-                verse.isSung() ? OptionalDouble.of(estimate.lagMs()) : OptionalDouble.empty(),
-                verse.isSung() ? estimate.lagBeats() : OptionalDouble.empty());
+                isOfMany ? OptionalDouble.of(estimate.lagMs()) : OptionalDouble.empty(),
+                isOfMany ? estimate.lagBeats() : OptionalDouble.empty());
     }
 
     private static int thickness(Estimate estimate) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.organ.IndexSet;
@@ -118,7 +119,7 @@ public enum VerseRule implements PlanRule {
             boolean isEnough = surelyLeads(hymn, index, flues.get(0));
             String words = isEnough
                     ? "{stops} [is|are] not needed: flues lead here."
-                    : "{stops} [comes|come] before flues that are left.";
+                    : left(hymn, flues, reeds);
             return isEnough || flues.size() > 1
                     ? Optional.of(ofReeds(hymn, index, words, reeds, flues))
                     : Optional.empty();
@@ -268,6 +269,22 @@ public enum VerseRule implements PlanRule {
     private static Breach ofReeds(InHymn hymn, int index, String words, IndexSet reeds, List<Registration> flues) {
         return new Breach(List.of(), hymn.played(index).left().say(words, reeds), () -> flues.stream()
                 .map(drawn -> hymn.drawing(index, drawn)));
+    }
+
+    /** That a flue of the order is not drawn: "The Swell Mixture III is not drawn yet; add it before the Cornopean 8." */
+    private static String left(InHymn hymn, List<Registration> flues, IndexSet reeds) {
+        IndexSet drawn = flues.get(0).stops();
+        return flues.stream()
+                        .flatMap(each -> each.stops().minus(drawn).stream().boxed())
+                .findFirst()
+                .map(stop -> hymn.organ().stops().get(stop))
+                .map(stop -> "The " + stop.name().division() + " " + stop.name().label() + " is not drawn yet; add it")
+                        .orElse("A flue chorus is not coupled yet; couple it")
+                + " before the "
+                + reeds.stream()
+                        .mapToObj(stop -> hymn.organ().stops().get(stop).name().label())
+                        .collect(Collectors.joining(" and "))
+                + ".";
     }
 
     /** What is drawn without the reeds, and with flues of the order one after another. */

@@ -51,6 +51,12 @@ public final class Wording {
         return inTen == Share.USUAL_IN_TEN ? "" : ", " + inTen + " in 10 singing";
     }
 
+    /** A verse in a sentence: "V2"; one that bears its usual name "the last verse", "the introduction", "the Amen". */
+    public static String called(Verse verse) {
+        boolean isUsual = verse.label().equals(verse.kind().usualLabel());
+        return isUsual ? "the " + verse.kind().word() : verse.label();
+    }
+
     /** A key as it is printed: "E\u266d" for "E flat", "f\u266f minor" for "f sharp minor". */
     public static String key(String typed) {
         return typed.replaceFirst("^([A-Ga-g])(?:[ -]?flat|b)(?![a-z])", "$1\u266d")

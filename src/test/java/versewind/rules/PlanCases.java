@@ -17,6 +17,7 @@ import static versewind.rules.RuleCase.pedal;
 import static versewind.rules.RuleCase.strong;
 import static versewind.rules.RuleCase.swell;
 
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import versewind.plan.HandsAndFeet.Layout;
 import versewind.plan.Mode;
@@ -57,7 +58,7 @@ final class PlanCases {
                         BalanceRule.LEAD_LOST,
                         CATHEDRAL,
                         MANY,
-                        "The lead is lost: people who sing with full voice cover the organ.",
+                        "The organ will not be heard above singing with full voice.",
                         "",
                         FLUTE.withSinging(Singing.FULL_VOICE)),
                 breaks(
@@ -70,7 +71,7 @@ final class PlanCases {
                         BalanceRule.LEAD_TOO_STRONG,
                         CATHEDRAL,
                         12,
-                        "The organ overpowers people who sing gently.",
+                        "The organ overpowers gentle singing.",
                         "Put in Great: Trumpet 8, Posaune 8, Clarion 4.",
                         WITH_REEDS.withSinging(Singing.GENTLE)),
                 breaks(
@@ -156,6 +157,12 @@ final class PlanCases {
                         "Great: Trumpet 8 is not needed: flues lead here.",
                         "Put in Great: Trumpet 8.",
                         great(EIGHT, FOUR, TWO, "Great: Mixture IV", "Great: Trumpet 8")),
+                breaks(
+                        VerseRule.REED_NOT_NEEDED,
+                        "The Great Fifteenth 2 is not drawn yet; add it before the Trumpet 8.",
+                        "Draw Great: Twelfth 2 2/3, Fifteenth 2; put in Great: Trumpet 8; draw Swell: Open Diapason 8,"
+                                + " Principal 4, Fifteenth 2; draw Swell to Great.",
+                        great(EIGHT, FOUR, "Great: Trumpet 8").withPeople(OptionalInt.of(400))),
                 breaks(
                         VerseRule.DESCANT_COVERED,
                         "Great: Trumpet 8 may cover the descant: flues lead without it.",

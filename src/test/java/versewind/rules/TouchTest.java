@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
+import versewind.plan.Mode;
 import versewind.plan.Plan;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
@@ -73,6 +74,12 @@ class TouchTest {
         assertThat(touch(CATHEDRAL, 60, 90, FULL).breath())
                 .isEqualTo("Breathe 3 beats between verses, always the same: that is the time people need, and the"
                         + " sound to clear.");
+    }
+
+    @Test
+    void a_soloist_is_no_farthest_singer() {
+        assertThat(touch(CATHEDRAL, 60, 90, FULL.withMode(Mode.SOLO_VOICE)).lag())
+                .isEmpty();
     }
 
     @Test

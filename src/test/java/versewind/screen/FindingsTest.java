@@ -202,7 +202,7 @@ class FindingsTest {
     void what_fails_if_fewer_come_is_found_and_mended_before_them() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("a", "'8'", "<Enter>");
 
-        assertThat(desk.screen()).contains("Findings, if 8 come", "overpowers people who sing gently");
+        assertThat(desk.screen()).contains("Findings, if 8 come", "overpowers gentle singing");
         while (!marked(desk).sentence().contains("overpowers")) {
             desk.press("<Down>");
         }

@@ -167,7 +167,7 @@ class OrganScreenTest {
 
         assertThat(on(desk).line().values()).startsWith("Viole de gambe", "8", "string");
         desk.press("T");
-        assertThat(desk.question()).startsWith("Viole de gambe 8: ");
+        assertThat(desk.question()).startsWith("Viole de gambe 8. ");
         desk.press("<Esc>");
         assertThat(desk.state().top()).isInstanceOf(OrganScreen.class);
     }

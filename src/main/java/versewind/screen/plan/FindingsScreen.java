@@ -28,6 +28,7 @@ import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
+import versewind.sheet.Wording;
 
 /**
  * The findings of the plan, over it: a list, the marked one in full with its mend, and how to play its verse.
@@ -320,8 +321,8 @@ public record FindingsScreen(ListBox<Finding> list, OptionalInt people, Shown sh
         list.paintPosition(frame, box, window.height(), "finding");
         int y = box.y() + box.height() - 2 - playing.size();
         if (!playing.isEmpty()) {
-            String label = work.at(place).verse().orElseThrow().label();
-            frame.write(box.x(), y, "How to play " + label, Style.HEADING);
+            Verse verse = work.at(place).verse().orElseThrow();
+            frame.write(box.x(), y, "How to play " + Wording.called(verse), Style.HEADING);
             box.write(frame, y + 1, playing, Style.TEXT);
         }
         if (list.isEmpty()) {

@@ -42,13 +42,14 @@ final class MovesLine {
                     Registration.silent(work.instrument()), work.verse().get().registration());
             return List.of(
                     set.count() == 0
-                            ? "Before the service: nothing to draw"
+                            ? "Nothing is drawn yet."
                             : "Stops and couplers to set before the service: " + set.count());
         }
         return of(
                 state,
                 work,
                 "From " + placed(work, before.get()),
+                "Stops as " + placed(work, before.get()),
                 work.plan().verse(before.get()),
                 work.verse().get(),
                 columns,
@@ -77,22 +78,33 @@ final class MovesLine {
         Optional<VersePlace> before = work.verse().get().isPlayed()
                 ? Optional.of(work.place())
                 : work.plan().before(next.get()).stream().findFirst();
-        return before.map(from -> of(state, work, start, work.plan().verse(from), verse, columns, rows))
+        return before.map(from -> of(state, work, start, start + ", no changes", work.plan().verse(from), verse, columns, rows))
                 .orElse(List.of());
     }
 
-    /** As much as fits into so many rows of so many columns: names of knobs if there is room, else their numbers. */
+    /**
+     * As much as fits into so many rows of so many columns: names of knobs if there is room, else their numbers.
+     *
+     * @param start words before what changes
+     * @param still words where no knob does
+     */
     private static List<String> of(
-            State state, PlanEdit work, String start, Verse before, Verse verse, int columns, int rows) {
+            State state, PlanEdit work, String start, String still, Verse before, Verse verse, int columns, int rows) {
         StopChanges moves = StopChanges.between(before.registration(), verse.registration());
+        if (moves.count() == 0) {
+            boolean isPedalNew = !before.hands().layout().usesPedal()
+                    && verse.hands().layout().usesPedal();
+            String now = before.hands().equals(verse.hands())
+                    ? "."
+                    : "; now " + Wording.hands(work.instrument(), verse.hands()) + (isPedalNew ? ", with pedal." : ".");
+            return List.of(Text.fit(still + now, columns, Mark.CUT.in(state.marks())));
+        }
         String step = step(state, work, before, verse);
         String count = count(work.instrument(), verse.piston(), moves);
         String hands =
                 before.hands().equals(verse.hands()) ? "" : "  Then " + Wording.hands(work.instrument(), verse.hands());
         for (Detail detail : Detail.values()) {
-            String groups = moves.count() == 0
-                    ? ""
-                    : ":  " + String.join(between(state), groups(state, work, verse, moves, detail));
+            String groups = ":  " + String.join(between(state), groups(state, work, verse, moves, detail));
             for (String begun : List.of(start + step, start)) {
                 String all = begun + ", " + count + groups + hands;
                 // what changes on a large organ is long, and most of it is seen at once not to fit; blanks may be lost
@@ -107,9 +119,6 @@ final class MovesLine {
     }
 
     private static String count(Instrument organ, String piston, StopChanges moves) {
-        if (moves.count() == 0) {
-            return "no changes.";
-        }
         Pressed pressed = Pressed.of(organ, piston);
         int besides = moves.beyond(pressed.reach(organ)).knobs();
         if (!pressed.sets() || besides == moves.knobs()) {

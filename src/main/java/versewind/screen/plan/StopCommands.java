@@ -48,7 +48,11 @@ final class StopCommands {
             return state.says("Select a stop to see what it is.");
         }
         var described = work.instrument().stops().get(stop.stop()).stop();
-        return Question.ofStop(state, SpokenView.stop(work), described.name());
+        boolean isDrawn = work.verse()
+                .filter(verse -> verse.registration().stops().contains(stop.stop()))
+                .isPresent();
+        String label = Item.fullName(work.instrument(), stop) + (isDrawn ? ", drawn" : ", not drawn");
+        return Question.ofStop(state, label, described.name());
     }
 
     private static Registration toggled(Registration registration, Item item) {

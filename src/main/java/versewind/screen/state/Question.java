@@ -52,7 +52,7 @@ public record Question(String text, List<Answer> answers) implements Screen {
     public static State ofStop(State state, String label, String name) {
         String said = Lexicon.describe(name).orElse("No description of this name.");
         return state.open(new Question(
-                label + ": " + said,
+                label + ". " + said,
                 List.of(new Answer("Enter", "OK", closed -> closed), new Answer("Esc", "close", closed -> closed))));
     }
 

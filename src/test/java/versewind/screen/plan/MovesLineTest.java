@@ -31,8 +31,8 @@ class MovesLineTest {
     }
 
     @Test
-    void before_a_service_that_begins_in_silence_there_is_nothing_to_draw() {
-        assertThat(line(atVerse().press("p"))).isEqualTo("Before the service: nothing to draw");
+    void before_a_service_for_which_nothing_is_drawn_that_is_said() {
+        assertThat(line(atVerse().press("p"))).isEqualTo("Nothing is drawn yet.");
     }
 
     @Test
@@ -42,7 +42,7 @@ class MovesLineTest {
 
     @Test
     void where_nothing_changes_nothing_moves() {
-        assertThat(line(atVerse())).isEqualTo("From Intro, no changes.");
+        assertThat(line(atVerse())).isEqualTo("Stops as Intro.");
     }
 
     @Test
@@ -115,7 +115,7 @@ class MovesLineTest {
 
     @Test
     void hands_that_go_to_another_manual_are_told() {
-        assertThat(line(atVerse().press("r", "l"))).isEqualTo("From Intro, no changes.  Then four parts on Swell");
+        assertThat(line(atVerse().press("r", "l"))).isEqualTo("Stops as Intro; now four parts on Swell.");
     }
 
     @Test
