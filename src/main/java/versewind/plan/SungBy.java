@@ -17,7 +17,9 @@ public enum SungBy implements Worded {
     DESCANT(Mode.CONGREGATION, "desc."),
     TREBLES(Mode.SMALL_CHOIR, "treb."),
     ALTERNATION(Mode.CONGREGATION, "sides"),
-    UNACCOMPANIED(Mode.SMALL_CHOIR, "unacc");
+    UNACCOMPANIED(Mode.SMALL_CHOIR, "unacc"),
+    UNACCOMPANIED_VOICES(Mode.SMALL_CHOIR, "unacc"),
+    UNACCOMPANIED_SOLO(Mode.SOLO_VOICE, "unacc");
 
     private final Mode mode;
     private final String shortWord;
@@ -41,6 +43,30 @@ public enum SungBy implements Worded {
     /** Who sings the tune: under a descant the people do. */
     SungBy ofTune() {
         return this == DESCANT ? CONGREGATION : this;
+    }
+
+    /** The same singers while nobody plays. */
+    public SungBy unaccompanied() {
+        return switch (this) {
+            case SMALL_CHOIR, TREBLES, UNACCOMPANIED_VOICES -> UNACCOMPANIED_VOICES;
+            case SOLO_VOICE, UNACCOMPANIED_SOLO -> UNACCOMPANIED_SOLO;
+            case CONGREGATION, MELODY_SOLOED, DESCANT, ALTERNATION, UNACCOMPANIED -> UNACCOMPANIED;
+        };
+    }
+
+    /** The same singers while the organ plays. */
+    public SungBy accompanied() {
+        return switch (this) {
+            case UNACCOMPANIED -> CONGREGATION;
+            case UNACCOMPANIED_VOICES -> SMALL_CHOIR;
+            case UNACCOMPANIED_SOLO -> SOLO_VOICE;
+            default -> this;
+        };
+    }
+
+    /** True if the organ plays. */
+    public boolean isPlayed() {
+        return this == accompanied();
     }
 
     /** Whom the organ accompanies then, by which its balance is judged. */

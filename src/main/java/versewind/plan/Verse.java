@@ -224,6 +224,6 @@ public record Verse(
 
     /** True if the organ plays. */
     public boolean isPlayed() {
-        return sungBy() != SungBy.UNACCOMPANIED;
+        return sungBy().isPlayed();
     }
 }

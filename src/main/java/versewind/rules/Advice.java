@@ -17,7 +17,6 @@ import versewind.plan.Hymn;
 import versewind.plan.Locks;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
-import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.sound.Balance;
@@ -301,9 +300,6 @@ public final class Advice {
      * none of one that is sung unaccompanied.
      */
     private Stream<Broken> breaches(InHymn hymn, int index) {
-        if (hymn.verse(index).sung().by() == SungBy.UNACCOMPANIED) {
-            return Stream.empty();
-        }
         if (!hymn.verse(index).isPlayed()) {
             return Stream.empty();
         }

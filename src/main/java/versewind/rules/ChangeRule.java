@@ -5,7 +5,6 @@ import java.util.Optional;
 import versewind.organ.NotationException;
 import versewind.organ.Piston;
 import versewind.organ.Pressed;
-import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 
@@ -107,7 +106,7 @@ public enum ChangeRule implements PlanRule {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
             return hymn.hymn().before(index).stream()
-                    .filter(from -> hymn.verse(from).sung().by() != SungBy.UNACCOMPANIED)
+                    .filter(from -> hymn.verse(from).isPlayed())
                     .filter(from -> !hymn.verse(from).registration().stops().isEmpty()
                             && !hymn.verse(index).registration().stops().isEmpty())
                     .flatMap(from -> new VerseChange(hymn, from, index).breach().stream())

@@ -42,6 +42,8 @@ public final class Wording {
             case TREBLES -> estimate.singers() + " trebles" + strength;
             case ALTERNATION -> "congregation of " + present + " in alternation" + share(verse) + strength;
             case UNACCOMPANIED -> "unaccompanied";
+            case UNACCOMPANIED_VOICES -> "choir, unaccompanied";
+            case UNACCOMPANIED_SOLO -> "solo voice, unaccompanied";
         };
     }
 

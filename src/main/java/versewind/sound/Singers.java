@@ -70,9 +70,15 @@ final class Singers {
     double[] voice(SungBy by, Singing strength) {
         double[][] voice =
                 switch (by) {
-                    case SOLO_VOICE -> soloists;
+                    case SOLO_VOICE, UNACCOMPANIED_SOLO -> soloists;
                     case TREBLES -> trebles;
-                    case CONGREGATION, SMALL_CHOIR, MELODY_SOLOED, DESCANT, ALTERNATION, UNACCOMPANIED -> voices;
+                    case CONGREGATION,
+                            SMALL_CHOIR,
+                            MELODY_SOLOED,
+                            DESCANT,
+                            ALTERNATION,
+                            UNACCOMPANIED,
+                            UNACCOMPANIED_VOICES -> voices;
                 };
         return voice[strength.ordinal()];
     }

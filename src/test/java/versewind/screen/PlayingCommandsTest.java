@@ -112,6 +112,16 @@ class PlayingCommandsTest {
     @Test
     void where_nobody_plays_no_balance_is_asked_and_nothing_is_proposed_to_be_wrong() {
         assertThat(desk.press("8").screen()).contains("Nobody plays").doesNotContain("organ alone", "remark");
+        assertThat(desk.press("8").verse().isPlayed()).isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"3, 8", "8, 3"})
+    void a_soloist_sings_unaccompanied_whichever_is_said_first(String one, String other) {
+        desk.press("n", one, other);
+        assertThat(desk.verse().sungBy()).isEqualTo(SungBy.UNACCOMPANIED_SOLO);
+        assertThat(desk.screen()).contains("solo voice, unaccompanied");
+        assertThat(desk.press("8").verse().sungBy()).isEqualTo(SungBy.SOLO_VOICE);
     }
 
     @Test

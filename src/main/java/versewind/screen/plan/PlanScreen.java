@@ -112,7 +112,7 @@ public record PlanScreen() implements Screen {
                 .key("5", "trebles sing a descant over the people", sungBy(SungBy.DESCANT))
                 .key("6", "trebles alone sing", sungBy(SungBy.TREBLES))
                 .key("7", "they sing in alternation, one side at a time", sungBy(SungBy.ALTERNATION))
-                .key("8", "they sing unaccompanied: nobody plays", sungBy(SungBy.UNACCOMPANIED))
+                .key("8", "they sing unaccompanied, or accompanied again", verse(PlayingCommands::unaccompanied))
                 .key(
                         "+, =",
                         "they sing more strongly",

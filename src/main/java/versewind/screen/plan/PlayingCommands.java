@@ -30,11 +30,23 @@ final class PlayingCommands {
         if (by != SungBy.MELODY_SOLOED && soloed && verse.sungBy() == SungBy.MELODY_SOLOED) {
             hands = HandsAndFeet.on(Layout.FOUR_PARTS, work.instrument().mainDivision());
         }
+        if (!verse.isPlayed() && by != SungBy.MELODY_SOLOED) {
+            Verse still = verse.withSungBy(by.unaccompanied());
+            State said = state.says("Still unaccompanied: 8 has the organ play.");
+            return still.equals(verse) ? said : PlanChanges.change(said, work, still);
+        }
         Verse after = verse.withSungBy(by).withHands(hands);
         State step = PlanChanges.change(state, work, after);
         return after.kind().isOrganAlone() && after.isPlayed() && by != SungBy.MELODY_SOLOED && !after.equals(verse)
                 ? step.says(NOBODY)
                 : step;
+    }
+
+    /** The same singers unaccompanied, or accompanied again. */
+    static State unaccompanied(State state, PlanEdit work, Verse verse) {
+        SungBy by = verse.sungBy();
+        return PlanChanges.change(
+                state, work, verse.withSungBy(verse.isPlayed() ? by.unaccompanied() : by.accompanied()));
     }
 
     /** A soloed melody wants two manuals: where both hands share one, the right goes to the next. */
