@@ -17,7 +17,8 @@ import java.util.Optional;
  * <p>Sundays are named as in the Revised Common Lectionary (Consultation on Common Texts, 1992), with the numbers of
  * its propers, of which 29 is the last before Advent and 4 falls on 29 May to 4 June (liturgytools.net and the
  * Liturgy wiki agree; the other names are from memory); after Pentecost they are counted after Trinity, as Anglicans
- * and Lutherans count them. A church that counts after Pentecost adds one; where Sundays "in ordinary time" are
+ * and Lutherans count them, and the last four before Advent, as in Common Worship (Church of England, 2000; from
+ * memory). A church that counts after Pentecost adds one; where Sundays "in ordinary time" are
  * counted, the proper plus five is the number.
  *
  * <p>A feast of a fixed day gives way to the Sundays of Advent, Lent and Easter, to Holy Week and to Easter Week; the
@@ -58,6 +59,9 @@ public final class ChurchYear {
             "Twenty-seventh");
     private static final int LAST_PROPER = 29;
 
+    /** Weeks from the Sunday of 30 October to 5 November, on which All Saints may be kept, to Advent. */
+    private static final int ALL_SAINTS = 4;
+
     private final LocalDate epiphany;
     private final LocalDate ashWednesday;
     private final LocalDate easter;
@@ -92,7 +96,7 @@ public final class ChurchYear {
         String plain = isSunday(date) ? sunday(date, season) : weekday(date, season);
         ChurchDay day = new ChurchDay(season, plain, Optional.empty(), usual(season));
         if (feast.isEmpty()) {
-            return also(day, orthodox);
+            return also(day, date.equals(advent.minusWeeks(ALL_SAINTS)) ? "All Saints’ Sunday" : orthodox);
         }
         String title = feast.get().title();
         ChurchDay kept =
@@ -209,8 +213,15 @@ public final class ChurchYear {
     }
 
     private String after(LocalDate date) {
-        return ordinal(weeks(trinity, date) - 1) + " Sunday after Trinity (Proper "
-                + (LAST_PROPER - weeks(date, advent.minusWeeks(1))) + ")";
+        int left = weeks(date, advent);
+        String name =
+                switch (left) {
+                    case 1 -> "Sunday next before Advent";
+                    case 2, 3, ALL_SAINTS -> ordinal(left - 1) + " Sunday before Advent";
+                    case ALL_SAINTS + 1 -> "Last Sunday after Trinity";
+                    default -> ordinal(weeks(trinity, date) - 1) + " Sunday after Trinity";
+                };
+        return name + " (Proper " + (LAST_PROPER + 1 - left) + ")";
     }
 
     private String weekday(LocalDate date, Season season) {

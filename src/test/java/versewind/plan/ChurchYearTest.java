@@ -44,8 +44,13 @@ class ChurchYearTest {
         "2026-06-07, AFTER_PENTECOST, First Sunday after Trinity (Proper 5), ORDINARY",
         "2026-10-04, AFTER_PENTECOST, Eighteenth Sunday after Trinity (Proper 22), ORDINARY",
         "2026-10-07, AFTER_PENTECOST, Wednesday after the Eighteenth Sunday after Trinity (Proper 22), ORDINARY",
-        "2026-11-01, AFTER_PENTECOST, 'All Saints, Twenty-second Sunday after Trinity (Proper 26)', FESTAL",
-        "2026-11-22, AFTER_PENTECOST, 'Christ the King, Twenty-fifth Sunday after Trinity (Proper 29)', FESTAL",
+        "2026-11-01, AFTER_PENTECOST, 'All Saints, Fourth Sunday before Advent (Proper 26)', FESTAL",
+        "2026-11-22, AFTER_PENTECOST, 'Christ the King, Sunday next before Advent (Proper 29)', FESTAL",
+        "2026-10-18, AFTER_PENTECOST, 'Twentieth Sunday after Trinity (Proper 24), St Luke', ORDINARY",
+        "2026-10-25, AFTER_PENTECOST, Last Sunday after Trinity (Proper 25), ORDINARY",
+        "2026-11-08, AFTER_PENTECOST, Third Sunday before Advent (Proper 27), ORDINARY",
+        "2026-11-15, AFTER_PENTECOST, Second Sunday before Advent (Proper 28), ORDINARY",
+        "2027-10-31, AFTER_PENTECOST, 'Fourth Sunday before Advent (Proper 26), All Saints’ Sunday', ORDINARY",
         "2026-11-25, AFTER_PENTECOST, Wednesday after Christ the King, ORDINARY",
     })
     void a_day_has_its_season_its_name_and_its_sound(LocalDate date, Season season, String names, Occasion occasion) {
