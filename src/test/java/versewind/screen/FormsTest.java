@@ -43,7 +43,7 @@ class FormsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"E, 4", "e, 1", "S, 3"})
+    @CsvSource({"E, 5", "e, 1", "S, 3"})
     void a_number_that_is_too_long_for_a_number_is_told_like_any_other(String form, int down) {
         assertThat(fill(form, down, "99999999999999999999").form().complaint()).contains("Enter a whole number from");
     }
@@ -93,43 +93,43 @@ class FormsTest {
     @ParameterizedTest
     @CsvSource({"20", "300"})
     void a_tempo_at_its_limits_is_kept(int tempo) {
-        assertThat(fill("E", 4, Integer.toString(tempo)).hymn().tempo()).hasValue(tempo);
+        assertThat(fill("E", 5, Integer.toString(tempo)).hymn().tempo()).hasValue(tempo);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"19", "301", "fast", "96.5", "-96", "1e2", "9 6"})
     void another_tempo_is_told_its_limits(String typed) {
-        assertThat(fill("E", 4, typed).form().complaint())
+        assertThat(fill("E", 5, typed).form().complaint())
                 .startsWith("Tempo: ")
                 .endsWith(" Enter a whole number from 20 to 300.");
     }
 
     @Test
     void a_tempo_may_be_blank() {
-        assertThat(fill("E", 4, "").hymn().tempo()).isEmpty();
+        assertThat(fill("E", 5, "").hymn().tempo()).isEmpty();
     }
 
     @Test
     void blanks_around_what_is_typed_do_not_matter() {
-        assertThat(fill("E", 0, "  Now the year is turning  ").hymn().title()).isEqualTo("Now the year is turning");
+        assertThat(fill("E", 1, "  Now the year is turning  ").hymn().title()).isEqualTo("Now the year is turning");
     }
 
     @Test
     void a_title_of_blanks_only_is_none() {
-        assertThat(fill("E", 0, "   ").form().complaint()).isEqualTo("A hymn needs a title.");
+        assertThat(fill("E", 1, "   ").form().complaint()).isEqualTo("A hymn needs a title.");
     }
 
     @Test
     void a_form_of_a_hymn_leaves_its_verses_and_the_place() {
         Plan before = desk.plan();
-        fill("E", 0, "Another title");
+        fill("E", 1, "Another title");
         assertThat(desk.hymn().withVerses(before.hymns().get(0).verses())).isEqualTo(desk.hymn());
         assertThat(desk.work().place().verse()).isEqualTo(1);
     }
 
     @Test
     void a_mood_for_a_whole_hymn_is_that_of_all_its_verses_and_of_their_singing() {
-        fill("E", 6, "gentle");
+        fill("E", 7, "gentle");
 
         assertThat(desk.hymn().verses()).extracting(Verse::mood).containsOnly(Mood.GENTLE);
         assertThat(desk.hymn().verses().get(1).singing()).isEqualTo(Singing.GENTLE);
@@ -142,7 +142,7 @@ class FormsTest {
         desk.press("g");
         assertThat(desk.press("E").form().text(7)).isEmpty();
         desk.press("<Esc>");
-        fill("E", 6, "merry");
+        fill("E", 7, "merry");
         assertThat(desk.form().complaint()).startsWith("To sound: ").contains("gentle, plain, bright or festal");
         desk.press("^U", "<Enter>");
         assertThat(desk.hymn().verses()).extracting(Verse::mood).contains(Mood.BRIGHT, Mood.PLAIN);

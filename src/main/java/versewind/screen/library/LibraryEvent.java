@@ -145,6 +145,7 @@ public interface LibraryEvent extends Event {
                 RegistrationText text = new RegistrationText(work.instrument());
                 Map<Registration, Long> verses = work.plan().places().stream()
                         .map(place -> work.plan().verse(place).registration())
+                        .filter(drawn -> !drawn.stops().isEmpty())
                         .collect(Collectors.groupingBy(each -> each, LinkedHashMap::new, Collectors.counting()));
                 verses.entrySet().stream()
                         .sorted(Map.Entry.<Registration, Long>comparingByValue().reversed())

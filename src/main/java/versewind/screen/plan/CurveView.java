@@ -203,7 +203,8 @@ final class CurveView {
             String name = hymn.number().isBlank() ? hymn.title() : hymn.number();
             int end = plot.x() + (int) (verseColumns * (index + hymn.verses().size())) - 1;
             boolean current = point.place().hymn() == work.place().hymn();
-            frame.write(left, marksY + 1, name, current ? Style.STRONG : Style.TEXT, Math.min(end, plot.end()));
+            String fitting = Text.fitWords(name, Math.min(end, plot.end()) - left, frame.mark(Mark.CUT));
+            frame.write(left, marksY + 1, fitting, current ? Style.STRONG : Style.TEXT);
         }
         if (here) {
             frame.paint(left, marksY + (isOneHymn ? 1 : 0), right - left, Style.RESTING_CURSOR);

@@ -54,7 +54,7 @@ final class HymnForm {
                     return PlanChanges.edit(
                             closed, work, work.plan().withHymn(work.place().hymn(), after), work.place());
                 })
-                .at(TITLE);
+                .at(NUMBER);
     }
 
     /** The mood of all verses, if they have one. */

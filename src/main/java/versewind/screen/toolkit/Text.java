@@ -130,6 +130,16 @@ public final class Text {
         return columns;
     }
 
+    /** The text cut to a number of columns after a word, if it has several; with a mark where something was cut. */
+    public static String fitWords(String text, int columns, String cutMark) {
+        String clean = clean(text);
+        String begun = fit(clean, columns - columns(cutMark), "");
+        int end = clean.startsWith(begun + " ") ? begun.length() : begun.lastIndexOf(' ');
+        return columns(clean) <= columns || end < 0
+                ? fit(clean, columns, cutMark)
+                : begun.substring(0, end).replaceFirst("[,;:]$", "") + cutMark;
+    }
+
     /** The text cut to a number of columns, with a mark where something was cut. */
     public static String fit(String text, int columns, String cutMark) {
         String clean = clean(text);

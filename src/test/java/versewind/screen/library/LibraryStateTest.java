@@ -122,6 +122,9 @@ class LibraryStateTest {
         assertThat(moved.characters().replaceAll("\\s+", " "))
                 .as("the marked row stands whole under the list")
                 .containsPattern("Set first: [^\u2026]*couplers: [^\u2026]*, \\d verses");
+        Desk silent = Desk.blank().press("I", "<Tab>", "'A hymn'", "<Enter>");
+        assertThat(silent.answer(new LibraryEvent.ServiceMoved(List.of())).characters())
+                .doesNotContain("Set first");
         assertThat(moved.characters().indexOf("Trombone"))
                 .isLessThan(moved.characters().indexOf("Cornopean 8"));
     }

@@ -27,6 +27,8 @@ class AbbreviationTest {
         "Double Open Diapason, 14, Dbl Open Diap.",
         "Swell Sub Octave, 13, Swell Sub Oct",
         "Swell Octave to Great, 15, Swell Oct to Gt",
+        "Lieblich Gedackt, 12, Lieb. Ged.",
+        "Harmonic Flute,   13, Harm. Flute",
         "Contra Fagotto,   12, Cont. Fagot.",
         "Contra Fagotto,   11, Cont. Fago.",
         "Voix céleste,     11, Voix céles.",

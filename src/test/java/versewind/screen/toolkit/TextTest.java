@@ -126,4 +126,15 @@ class TextTest {
     void a_character_wider_than_the_line_is_left_out() {
         assertThat(Text.wrapped("赞美诗", 1)).isEmpty();
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "In the bleak midwinter, 16, In the bleak…",
+        "'O come, all ye faithful', 8, O come…",
+        "In the bleak midwinter, 22, In the bleak midwinter",
+        "Silence, 5, Sile…"
+    })
+    void a_title_is_cut_after_a_word(String title, int columns, String fitting) {
+        assertThat(Text.fitWords(title, columns, "…")).isEqualTo(fitting);
+    }
 }
