@@ -25,6 +25,7 @@ import versewind.screen.state.Chooser;
 import versewind.screen.state.Effect;
 import versewind.screen.state.Effects;
 import versewind.screen.state.Event;
+import versewind.sound.Transfer;
 import versewind.store.BadFile;
 import versewind.store.Bin;
 import versewind.store.InstrumentEntry;
@@ -245,14 +246,12 @@ final class EffectRunner implements Effects {
         return reading(() -> {
             OpenPlan from = library.openPlan(id);
             KnownOrgan to = library.openOrgan(instrument).organ();
-            List<BroughtHymn> brought = from.plan().hymns().stream()
-                    .map(hymn -> BroughtHymn.of(hymn, from.instrument(), to.instrument()))
-                    .toList();
+            ServiceHeading heading = from.plan().heading();
+            Transfer transfer = new Transfer(from.organ().sound(), to.sound(), heading.people());
+            List<BroughtHymn> brought =
+                    from.plan().hymns().stream().map(transfer::of).toList();
             List<Event> events = new ArrayList<>(planning.created(
-                    from.plan().heading(),
-                    instrument,
-                    brought.stream().map(BroughtHymn::hymn).toList(),
-                    to));
+                    heading, instrument, brought.stream().map(BroughtHymn::hymn).toList(), to));
             if (events.stream().anyMatch(FileEvent.PlanOpened.class::isInstance)) {
                 events.add(new LibraryEvent.ServiceMoved(brought.stream()
                         .flatMap(hymn -> hymn.replacements().stream())

@@ -179,7 +179,7 @@ class ScreenGoldenTest {
                 new Case(
                         "hymn-form-60x18",
                         Desk.with("harvest-festival", 60, 18).press("E"),
-                        "Title: its title or first line; needed",
+                        "Number: its number in the book",
                         "Title     Come, carry in the harvest"),
                 new Case(
                         "help-end-80x24",

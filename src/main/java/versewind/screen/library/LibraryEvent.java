@@ -34,6 +34,8 @@ import versewind.screen.state.ServiceForm;
 import versewind.screen.state.State;
 import versewind.screen.toolkit.ShortWords;
 import versewind.sheet.Wording;
+import versewind.sound.OrganSound;
+import versewind.sound.Transfer;
 
 /** What comes of looking into the library. */
 public interface LibraryEvent extends Event {
@@ -301,7 +303,11 @@ public interface LibraryEvent extends Event {
         }
 
         private State brought(State closed, PlanEdit work) {
-            BroughtHymn here = BroughtHymn.of(hymn, instrument, work.instrument());
+            BroughtHymn here = new Transfer(
+                            instrument.equals(work.instrument()) ? work.sound() : OrganSound.open(instrument),
+                            work.sound(),
+                            work.plan().heading().people())
+                    .of(hymn);
             Hymn locked = here.hymn().locking(work.plan().locks());
             boolean isForCurrent = as == Effect.Bringing.VERSES && work.hymn().isPresent();
             int at = work.hymn().isEmpty() ? 0 : work.place().hymn() + (isForCurrent ? 0 : 1);
