@@ -86,11 +86,7 @@ final class EstimateCommand {
         return Reply.good(commands.shown(
                 typed,
                 new OneEstimate(
-                        id,
-                        sound,
-                        people,
-                        assessed,
-                        KnownOrgan.fromUsual(organ.experience(), sound, verse, people))));
+                        id, sound, people, assessed, KnownOrgan.fromUsual(organ.experience(), sound, verse, people))));
     }
 
     private Verse verse() throws NotationException {

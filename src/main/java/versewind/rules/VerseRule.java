@@ -117,9 +117,7 @@ public enum VerseRule implements PlanRule {
             }
             List<Registration> flues = flues(hymn, index, reeds);
             boolean isEnough = surelyLeads(hymn, index, flues.get(0));
-            String words = isEnough
-                    ? "{stops} [is|are] not needed: flues lead here."
-                    : left(hymn, flues, reeds);
+            String words = isEnough ? "{stops} [is|are] not needed: flues lead here." : left(hymn, flues, reeds);
             return isEnough || flues.size() > 1
                     ? Optional.of(ofReeds(hymn, index, words, reeds, flues))
                     : Optional.empty();
@@ -271,14 +269,15 @@ public enum VerseRule implements PlanRule {
                 .map(drawn -> hymn.drawing(index, drawn)));
     }
 
-    /** That a flue of the order is not drawn: "The Swell Mixture III is not drawn yet; add it before the Cornopean 8." */
+    /** "The Swell Mixture III is not drawn yet; add it before the Cornopean 8." */
     private static String left(InHymn hymn, List<Registration> flues, IndexSet reeds) {
         IndexSet drawn = flues.get(0).stops();
         return flues.stream()
                         .flatMap(each -> each.stops().minus(drawn).stream().boxed())
-                .findFirst()
-                .map(stop -> hymn.organ().stops().get(stop))
-                .map(stop -> "The " + stop.name().division() + " " + stop.name().label() + " is not drawn yet; add it")
+                        .findFirst()
+                        .map(stop -> hymn.organ().stops().get(stop))
+                        .map(stop -> "The " + stop.name().division() + " "
+                                + stop.name().label() + " is not drawn yet; add it")
                         .orElse("A flue chorus is not coupled yet; couple it")
                 + " before the "
                 + reeds.stream()

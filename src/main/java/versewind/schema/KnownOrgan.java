@@ -63,8 +63,7 @@ public record KnownOrgan(Instrument instrument, Calibration calibration, Experie
      * @param people at the service
      * @return empty where no usual registration applies, or one of them is silent
      */
-    public static Optional<String> fromUsual(
-            Experience experience, OrganSound sound, Verse verse, int people) {
+    public static Optional<String> fromUsual(Experience experience, OrganSound sound, Verse verse, int people) {
         return experience.nearest(verse, verse.people().orElse(people)).flatMap(usual -> sound.step(
                         usual.verse(), verse, people)
                 .map(step -> level(step.db()) + experience.called(usual)));

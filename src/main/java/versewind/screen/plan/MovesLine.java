@@ -78,7 +78,8 @@ final class MovesLine {
         Optional<VersePlace> before = work.verse().get().isPlayed()
                 ? Optional.of(work.place())
                 : work.plan().before(next.get()).stream().findFirst();
-        return before.map(from -> of(state, work, start, start + ", no changes", work.plan().verse(from), verse, columns, rows))
+        return before.map(from -> of(
+                        state, work, start, start + ", no changes", work.plan().verse(from), verse, columns, rows))
                 .orElse(List.of());
     }
 
