@@ -119,7 +119,9 @@ final class Requirements {
         Verse verse = verse(plan, place);
         Mode mode = weighed(plan, place).mode();
         Mood mood = mood(plan, place);
-        Fullness least = isFestalEnd(plan, place) ? end(plan, place) : least(verse, mood);
+        Fullness least = isFestalEnd(plan, place)
+                ? end(plan, place)
+                : isHeldBack(plan, place, mood) ? Fullness.HELD_BACK : least(verse, mood);
         Fullness most = mode == Mode.CONGREGATION ? most(plan, place, mood) : least;
         return new Requirement(
                 mode,
@@ -211,7 +213,17 @@ final class Requirements {
                 && verse.kind() == VerseKind.LAST_VERSE
                 && verse.mode() == Mode.CONGREGATION
                 && verse.sungBy() != SungBy.DESCANT
-                && verse.singing().compareTo(Singing.STRONG) >= 0;
+                && verse.singing().compareTo(verse.mood() == Mood.FESTAL ? Singing.ORDINARY : Singing.STRONG) >= 0;
+    }
+
+    /** A verse that is gentle because the day is, not its words or its singers. */
+    private static boolean isHeldBack(Plan plan, VersePlace place, Mood mood) {
+        Verse verse = verse(plan, place);
+        return mood == Mood.GENTLE
+                && verse.mode() == Mode.CONGREGATION
+                && verse.mood() == Mood.PLAIN
+                && verse.singing() != Singing.GENTLE
+                && plan.heading().occasion().isHeldBack();
     }
 
     /** What crowns full organ is kept for the last hymn, where the plan does not ask for it. */

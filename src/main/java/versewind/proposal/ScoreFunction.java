@@ -43,7 +43,7 @@ final class ScoreFunction {
     private static final double MUCH_BEHIND_SHUTTERS = 1.5;
 
     private static final double OPEN_GENTLY = 0.8;
-    private static final double OTHER_MANUAL = 1.2;
+    private static final double OTHER_MANUAL = 2;
     private static final double OTHER_MANUAL_GENTLY = 0.4;
     private static final double MANUAL_FOR_SOLOS = 0.5;
     private static final double IN_THE_OPEN = 1;
@@ -161,6 +161,11 @@ final class ScoreFunction {
                 PartKind.PLAYING,
                 isCovered && draft.hands().layout().usesPedal() ? WITHOUT_PEDAL : 0,
                 () -> "The feet had better rest where words hardly come through.");
+        boolean isHardlyLed = requirement.isPeople() && requirement.target().isHardlyLed(heard);
+        rows.add(
+                PartKind.PLAYING,
+                isHardlyLed && requirement.mayUsePedal() && !draft.hands().layout().usesPedal() ? WITHOUT_PEDAL : 0,
+                () -> "The people need the pedal to follow.");
         if (organ.pedal() == OrganFacts.NO_PEDAL || !draft.stops().meets(organ.allOf(organ.pedal()))) {
             return;
         }

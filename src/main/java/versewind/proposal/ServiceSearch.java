@@ -193,6 +193,7 @@ final class ServiceSearch {
                     !pistons.setEverything() || !set.contains(candidate.setting())));
         }
         List<Registration> settled = proposer.settled(chosen);
+        Map<Integer, String> pressed = pressed(chosen, settled, set, pistons);
         List<ServiceProposal.OfVerse> verses = new ArrayList<>();
         for (int i = 0; i < searched.size(); i++) {
             Candidate candidate = chosen.get(i).candidate();
@@ -203,10 +204,24 @@ final class ServiceSearch {
             Asked asked =
                     new Asked(plan, searched.get(i).place(), searched.get(i).scoring(), step);
             Proposal proposal = proposer.proposal(asked, candidate, settled.get(i), Optional.empty());
-            Optional<Registration> was = chosen.get(i).follows() ? Optional.of(settled.get(i - 1)) : Optional.empty();
-            String piston = hasPiston ? pistons.press(settled.get(i), was) : "";
-            verses.add(new ServiceProposal.OfVerse(searched.get(i).place(), proposal, piston));
+            verses.add(new ServiceProposal.OfVerse(searched.get(i).place(), proposal, pressed.getOrDefault(i, "")));
         }
         return verses;
+    }
+
+    /** The pistons of the verses that have one: as is usual, the higher its number the louder. */
+    private static Map<Integer, String> pressed(
+            List<Settling.Chosen> chosen, List<Registration> settled, Set<Knobs> set, FreePistons pistons) {
+        Map<Integer, String> pressed = new HashMap<>();
+        IntStream.range(0, chosen.size())
+                .filter(i -> set.contains(chosen.get(i).candidate().setting()))
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> chosen.get(i).candidate().levelDba()))
+                .forEach(i -> {
+                    Optional<Registration> was =
+                            chosen.get(i).follows() ? Optional.of(settled.get(i - 1)) : Optional.empty();
+                    pressed.put(i, pistons.press(settled.get(i), was));
+                });
+        return pressed;
     }
 }

@@ -155,6 +155,11 @@ record Target(Mode mode, double low, double high) {
         return Math.max(edge, Math.min(edge + AT_EASE, low));
     }
 
+    /** True for a share so near the edge of the lead that each help is wanted. */
+    boolean isHardlyLed(double share) {
+        return share < Verdict.LEADS.from(mode) + AT_EASE / 2;
+    }
+
     /** The share below which the lead is lost. */
     private static double lost(Mode mode) {
         return Verdict.LEAD_ONLY_JUST.from(mode);

@@ -220,18 +220,20 @@ final class BuildingOrder {
         add(
                 step,
                 choice.name(division) + " reed 8",
-                choice.first(division, StopClass.REED_8).plus(nextPedalReed()));
+                choice.first(division, StopClass.REED_8).plus(isMain ? nextPedalReed() : IndexSet.EMPTY));
         add(step, full, choice.first(division, isMain ? StopClass.REED_4 : StopClass.REED_16));
         add(step, full, choice.first(division, isMain ? StopClass.REED_16 : StopClass.REED_4));
         add(step, full, IndexSet.of(eights.stream().mapToInt(stop -> stop)));
-        if (isMain) {
+        if (!isMain) {
+            add(step, full + " and the pedal’s reed", nextPedalReed());
+        } else {
             add(step, "reeds and the pedal’s reed 8", choice.first(feet, StopClass.PEDAL_REED_8));
             choice.ordered(feet, StopClass.PEDAL_REED_16)
                     .forEach(reed -> add(step, "reeds and the 16 ft reeds of the pedal", IndexSet.of(reed)));
         }
     }
 
-    /** Each division’s reeds bring a reed of the pedal, the lightest first. */
+    /** The lightest reed of the pedal that is left. */
     private IndexSet nextPedalReed() {
         return IndexSet.of(choice.ordered(feet, StopClass.PEDAL_REED_16).stream()
                 .filter(reed -> !drawn.contains(reed))

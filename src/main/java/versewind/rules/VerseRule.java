@@ -125,14 +125,18 @@ public enum VerseRule implements PlanRule {
     },
 
     /**
-     * The words of a descant come through: no reeds that the verse before had not, where flues surely lead the people
-     * under it.
+     * The words of a descant come through: no reeds in the open that the verse before had not, where flues surely lead
+     * the people under it.
      */
     DESCANT_COVERED("descant covered", 2) {
         @Override
         public Optional<Breach> breach(InHymn hymn, int index) {
             boolean isDescant = hymn.verse(index).sungBy() == SungBy.DESCANT;
-            IndexSet reeds = isDescant ? reeds(hymn, index).minus(before(hymn, index)) : IndexSet.EMPTY;
+            OrganFacts organ = hymn.faults().organ();
+            IndexSet reeds = isDescant
+                    ? IndexSet.of(reeds(hymn, index).minus(before(hymn, index)).stream()
+                            .filter(stop -> !organ.isEnclosed(organ.divisionOf(stop))))
+                    : IndexSet.EMPTY;
             List<Registration> flues = reeds.isEmpty() ? List.of() : flues(hymn, index, reeds);
             return !flues.isEmpty() && surelyLeads(hymn, index, flues.get(0))
                     ? Optional.of(ofReeds(
