@@ -164,7 +164,11 @@ final class ScoreFunction {
         boolean isHardlyLed = requirement.isPeople() && requirement.target().isHardlyLed(heard);
         rows.add(
                 PartKind.PLAYING,
-                isHardlyLed && requirement.mayUsePedal() && !draft.hands().layout().usesPedal() ? WITHOUT_PEDAL : 0,
+                isHardlyLed
+                                && requirement.mayUsePedal()
+                                && !draft.hands().layout().usesPedal()
+                        ? WITHOUT_PEDAL
+                        : 0,
                 () -> "The people need the pedal to follow.");
         if (organ.pedal() == OrganFacts.NO_PEDAL || !draft.stops().meets(organ.allOf(organ.pedal()))) {
             return;

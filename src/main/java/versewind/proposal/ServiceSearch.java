@@ -216,7 +216,8 @@ final class ServiceSearch {
         IntStream.range(0, chosen.size())
                 .filter(i -> set.contains(chosen.get(i).candidate().setting()))
                 .boxed()
-                .sorted(Comparator.comparingDouble(i -> chosen.get(i).candidate().levelDba()))
+                .sorted(Comparator.comparingDouble(
+                        i -> chosen.get(i).candidate().levelDba()))
                 .forEach(i -> {
                     Optional<Registration> was =
                             chosen.get(i).follows() ? Optional.of(settled.get(i - 1)) : Optional.empty();

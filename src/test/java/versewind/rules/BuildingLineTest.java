@@ -77,6 +77,7 @@ class BuildingLineTest {
                         "8 the pedal’s heavy 16 ft",
                         "8 Swell reed 8",
                         "8 full Swell",
+                        "8 full Swell and the pedal’s reed",
                         "9 Great reed 8",
                         "10 Great 16 ft");
     }
