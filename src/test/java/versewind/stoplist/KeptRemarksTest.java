@@ -117,35 +117,14 @@ class KeptRemarksTest {
     }
 
     @Test
-    void stops_of_one_line_that_cannot_be_told_apart_are_in_doubt() {
-        StopList list = StopList.read("Great\nOpen Diapason 8\nViola 8' - Qwz 8' - Oboe 8' - Xyz");
-        assertThat(list.doubts()).isNotEmpty();
-    }
-
-    @Test
     void a_gemshorn_is_of_one_family_at_every_pitch() {
         StopList list = StopList.read("Great\nGemshorn 8\nGemshorn 4\nGemshorn 2");
         assertThat(list.stops().map(ReadStop::family)).containsOnly(Family.FLUTE);
     }
 
     @Test
-    void octave_couplers_of_a_division_stand_alone_below_it_or_behind_its_name() {
-        StopList list = StopList.read("Great\nOpen Diapason 8\nSwell\nOboe 8\n16, UO, 4\nGreat: 16, UO, 4");
-        assertThat(list.couplers()).extracting(ReadCoupler::source).containsOnly("Swell", "Great");
-        assertThat(list.couplers()).hasSize(6);
-        assertThat(list.stops()).hasSize(2);
-    }
-
-    @Test
     void a_playing_aid_is_named() {
         StopList list = StopList.read("Great\nOpen Diapason 8\nGreat & Pedal combinations coupled");
         assertThat(list.notUnderstood()).extracting(Unread::text).containsExactly("Great & Pedal combinations coupled");
-    }
-
-    @Test
-    void the_head_of_a_table_names_no_division() {
-        StopList list = StopList.read("Division,Stop,Pitch\nGreat,Open Diapason,8\nPedal,Bourdon,16\n");
-        assertThat(list.divisions()).extracting(ReadDivision::name).containsExactly("Great", "Pedal");
-        assertThat(list.notUnderstood()).isEmpty();
     }
 }

@@ -1,5 +1,7 @@
 package versewind.stoplist;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /**
@@ -44,6 +46,38 @@ final class ReadingText {
                 .forEach(unread -> text.append(
                         unread.weight() + " " + unread.line() + ": " + unread.text() + " (" + unread.why() + ")\n"));
         return text.toString();
+    }
+
+    /** The same without families and remarks, a line for each division and for all couplers. */
+    static String brief(StopList list) {
+        List<String> lines = new ArrayList<>();
+        if (!list.title().isEmpty()) {
+            lines.add("title: " + list.title());
+        }
+        for (ReadDivision division : list.divisions()) {
+            lines.add(division.name()
+                    + (division.keys().isPresent() ? ", " + division.keys().getAsInt() + " keys" : "")
+                    + (division.enclosed() ? ", boxed" : "")
+                    + division.stops().stream()
+                            .map(stop -> (stop.name() + " " + stop.feet()).strip()
+                                    + (stop.supposed() ? "?" : "")
+                                    + (stop.ranks() > 1 ? " (" + stop.ranks() + ")" : ""))
+                            .collect(Collectors.joining(", ", ": ", "")));
+        }
+        list.couplers().stream()
+                .map(each -> each.source() + ">" + each.keyboard()
+                        + switch (each.kind()) {
+                            case UNISON -> "";
+                            case OCTAVE -> " 4";
+                            case SUB_OCTAVE -> " 16";
+                            case UNISON_OFF -> " off";
+                        })
+                .reduce((all, next) -> all + ", " + next)
+                .ifPresent(all -> lines.add("couplers: " + all));
+        list.tremulants().forEach(tremulant -> lines.add("tremulant: " + tremulant.division()));
+        list.notUnderstood().forEach(unread -> lines.add(unread.weight() + " " + unread.line()));
+        lines.add(list.wantsAttention() ? "to be checked" : "clear");
+        return lines.stream().map(line -> line + "\n").collect(Collectors.joining());
     }
 
     private static String stop(ReadStop stop) {
