@@ -93,4 +93,17 @@ public record ChangeRow(Kind kind, List<Placed> places) {
                 ? 0
                 : places.stream().mapToInt(place -> place.names().size()).sum();
     }
+
+    /**
+     * Knobs in one place of the console, or the position of its box.
+     *
+     * @param where the division's name; blank for couplers, which say themselves where they are
+     * @param names what stands on the knobs
+     */
+    record Placed(String where, List<String> names) {
+
+        public Placed {
+            names = List.copyOf(names);
+        }
+    }
 }

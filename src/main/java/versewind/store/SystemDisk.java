@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -13,11 +16,14 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFileAttributes;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 
@@ -193,5 +199,135 @@ final class SystemDisk implements Disk {
     @Override
     public void delete(Path file) throws IOException {
         Files.deleteIfExists(file);
+    }
+
+    /** What a file has beside its contents: mode, owner, group, access list and extended attributes. */
+    private static final class Attributes {
+
+        private Attributes() {}
+
+        /** True if the file system has modes and groups. */
+        static boolean arePosix(Path file) throws IOException {
+            return Files.getFileStore(file).supportsFileAttributeView(PosixFileAttributeView.class);
+        }
+
+        /**
+         * Makes an empty file with the attributes of another, as far as its writer may; the other may be reached
+         * through a link. It is copied whole, since Java has no other way to an access list.
+         */
+        static void createLike(Path model, Path file) throws IOException {
+            PosixFileAttributes wanted = Files.readAttributes(model, PosixFileAttributes.class);
+            if (!wanted.isRegularFile()) {
+                throw new NotAFileException("It is no ordinary file. Save under another name.");
+            }
+            Files.copy(model, file, StandardCopyOption.COPY_ATTRIBUTES);
+            PosixFileAttributeView view =
+                    Files.getFileAttributeView(file, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+            PosixFileAttributes now = view.readAttributes();
+            if (!now.group().equals(wanted.group())) {
+                ifAllowed(() -> view.setGroup(wanted.group()));
+            }
+            if (!now.owner().equals(wanted.owner())) {
+                ifAllowed(() -> view.setOwner(wanted.owner()));
+            }
+            view.setPermissions(wanted.permissions());
+            FileChannel.open(
+                            file,
+                            StandardOpenOption.WRITE,
+                            StandardOpenOption.TRUNCATE_EXISTING,
+                            LinkOption.NOFOLLOW_LINKS)
+                    .close();
+        }
+
+        private interface Step {
+            void take() throws IOException;
+        }
+
+        /**
+         * Only a member of a group may give it a file, and only root to another owner; else the file is the writer's.
+         */
+        private static void ifAllowed(Step step) {
+            try {
+                step.take();
+            } catch (IOException | UnsupportedOperationException notAllowed) {
+                return;
+            }
+        }
+    }
+
+    /**
+     * A file that is appended to, and locked as long: the system drops the lock when the process ends, however it ends.
+     *
+     * <p>Such a file must not be opened again by the process that holds it, since closing it would drop the lock.
+     * Source: POSIX.1-2017, fcntl, "all locks associated with a file for a given process shall be removed when a file
+     * descriptor for that file is closed by that process".
+     */
+    private static final class HeldFile implements Disk.Appending {
+
+        private static final Set<Path> OURS = ConcurrentHashMap.newKeySet();
+
+        private final Path name;
+        private final FileChannel channel;
+
+        HeldFile(Path file, FileChannel channel) {
+            this.name = file.toAbsolutePath().normalize();
+            this.channel = channel;
+            OURS.add(name);
+            lock();
+        }
+
+        /**
+         * Some network disks have no locks; the file then seems to be nobody's, and its work is offered as left over.
+         */
+        private void lock() {
+            try {
+                channel.tryLock();
+            } catch (IOException noLocksHere) {
+                return;
+            }
+        }
+
+        static boolean isHeld(Path file) {
+            if (OURS.contains(file.toAbsolutePath().normalize())) {
+                return true;
+            }
+            if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+                return false;
+            }
+            try (FileChannel there = FileChannel.open(file, StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS);
+                    FileLock lock = there.tryLock(0, Long.MAX_VALUE, true)) {
+                return lock == null;
+            } catch (OverlappingFileLockException ours) {
+                return true;
+            } catch (AccessDeniedException someoneElses) {
+                return true;
+            } catch (IOException noLocksHere) {
+                return false;
+            }
+        }
+
+        @Override
+        public void append(byte[] bytes) throws IOException {
+            ByteBuffer rest = ByteBuffer.wrap(bytes);
+            while (rest.hasRemaining()) {
+                channel.write(rest);
+            }
+        }
+
+        @Override
+        public void cut(long length) throws IOException {
+            channel.truncate(length);
+        }
+
+        @Override
+        public void force() throws IOException {
+            channel.force(true);
+        }
+
+        @Override
+        public void close() throws IOException {
+            channel.close();
+            OURS.remove(name);
+        }
     }
 }

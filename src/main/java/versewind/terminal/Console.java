@@ -6,12 +6,14 @@ import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.lang.reflect.Proxy;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.IntConsumer;
 import versewind.screen.state.Event;
 import versewind.screen.toolkit.Frame;
 
@@ -330,6 +332,46 @@ public final class Console implements Display {
                 closed.await(LAST_WORK_S, TimeUnit.SECONDS);
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
+            }
+        }
+    }
+
+    /** Unix signals, by reflection, since {@code sun.misc.Signal} does not compile without a warning. */
+    static final class Signals {
+
+        private Signals() {}
+
+        /**
+         * Runs an action in its own thread whenever a signal arrives, with its number; nothing on a Java without it.
+         */
+        static void on(String name, IntConsumer action) {
+            try {
+                Class<?> signal = Class.forName("sun.misc.Signal");
+                Class<?> handler = Class.forName("sun.misc.SignalHandler");
+                Object proxy = Proxy.newProxyInstance(
+                        handler.getClassLoader(), new Class<?>[] {handler}, (self, method, arguments) -> {
+                            if (method.getName().equals("handle")) {
+                                action.accept(
+                                        (Integer) signal.getMethod("getNumber").invoke(arguments[0]));
+                            }
+                            return null;
+                        });
+                signal.getMethod("handle", signal, handler)
+                        .invoke(null, signal.getConstructor(String.class).newInstance(name), proxy);
+            } catch (ReflectiveOperationException | IllegalArgumentException unknownHere) {
+                // Without signals, resizes and stops go unnoticed.
+                return;
+            }
+        }
+
+        /** Has a signal arrive at this program. */
+        static void raise(String name) {
+            try {
+                Class<?> signal = Class.forName("sun.misc.Signal");
+                signal.getMethod("raise", signal)
+                        .invoke(null, signal.getConstructor(String.class).newInstance(name));
+            } catch (ReflectiveOperationException | IllegalArgumentException unknownHere) {
+                return;
             }
         }
     }

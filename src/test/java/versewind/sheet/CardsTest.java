@@ -130,7 +130,7 @@ class CardsTest {
         List<Sheet.Turn> turns = sheet.turns();
         assertThat(turns).extracting(Sheet.Turn::verse).containsExactly("1 V1", "1 V4");
         assertThat(turns.get(1).changes().get(0).places())
-                .contains(new Placed("Great", List.of("Fifteenth 2", "Mixture III")));
+                .contains(new ChangeRow.Placed("Great", List.of("Fifteenth 2", "Mixture III")));
         assertThat(turns.get(1).changes()).noneMatch(row -> row.kind() == ChangeRow.Kind.BOX);
     }
 
@@ -150,6 +150,6 @@ class CardsTest {
         assertThat(second.before()).contains("V1");
         assertThat(second.changes().get(0).kind()).isEqualTo(ChangeRow.Kind.DRAW);
         assertThat(second.changes().get(0).places())
-                .contains(new Placed("Great", List.of("Fifteenth 2", "Mixture III")));
+                .contains(new ChangeRow.Placed("Great", List.of("Fifteenth 2", "Mixture III")));
     }
 }

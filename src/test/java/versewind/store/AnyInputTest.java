@@ -174,11 +174,11 @@ class AnyInputTest {
     void any_draft_of_an_organ() throws Exception {
         OpenOrgan organ = new Library(Path.of("")).openOrgan("little-corvening");
         OrganDraft draft = OrganDraft.of(organ.organ().instrument());
-        byte[] bytes = OrganDraftFile.bytes(draft, organ.fingerprint());
+        byte[] bytes = OrganHold.OrganDraftFile.bytes(draft, organ.fingerprint());
         tryAll(
                 List.of(new String(bytes, StandardCharsets.UTF_8)),
                 OTHERS,
-                text -> OrganDraftFile.read(
+                text -> OrganHold.OrganDraftFile.read(
                         Path.of("draft"), text.getBytes(StandardCharsets.UTF_8), organ.fingerprint()));
     }
 

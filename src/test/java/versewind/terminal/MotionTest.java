@@ -21,22 +21,22 @@ class MotionTest {
                 int fromY = rows[from % rows.length];
                 int x = columns[to / rows.length];
                 int y = rows[to % rows.length];
-                String way = Motion.cheapest(fromX, fromY, x, y);
-                screen.writeBytes((Motion.absolute(fromX, fromY) + way).getBytes(StandardCharsets.US_ASCII));
+                String way = Emitter.Motion.cheapest(fromX, fromY, x, y);
+                screen.writeBytes((Emitter.Motion.absolute(fromX, fromY) + way).getBytes(StandardCharsets.US_ASCII));
                 screen.obey();
                 assertThat(new int[] {screen.caretX(), screen.caretY()}).containsExactly(x, y);
                 assertThat(way.length())
-                        .isLessThanOrEqualTo(Motion.absolute(x, y).length());
+                        .isLessThanOrEqualTo(Emitter.Motion.absolute(x, y).length());
             }
         }
     }
 
     @Test
     void steps_nearby_are_short() {
-        assertThat(Motion.cheapest(40, 10, 39, 10)).hasSize(1);
-        assertThat(Motion.cheapest(40, 10, 0, 10)).hasSize(1);
-        assertThat(Motion.cheapest(40, 10, 41, 10)).hasSize(3);
-        assertThat(Motion.cheapest(40, 10, 40, 11)).hasSize(3);
-        assertThat(Motion.cheapest(40, 10, 40, 10)).isEmpty();
+        assertThat(Emitter.Motion.cheapest(40, 10, 39, 10)).hasSize(1);
+        assertThat(Emitter.Motion.cheapest(40, 10, 0, 10)).hasSize(1);
+        assertThat(Emitter.Motion.cheapest(40, 10, 41, 10)).hasSize(3);
+        assertThat(Emitter.Motion.cheapest(40, 10, 40, 11)).hasSize(3);
+        assertThat(Emitter.Motion.cheapest(40, 10, 40, 10)).isEmpty();
     }
 }

@@ -17,7 +17,7 @@ class FinderTest {
 
     private static List<String> found(Instrument organ, String typed) {
         List<Item> items = StopGridLayout.of(organ, 60, 20).items();
-        return Finder.fitting(organ, items, typed).stream()
+        return FindScreen.Finder.fitting(organ, items, typed).stream()
                 .map(item -> Item.fullName(organ, items.get(item)))
                 .toList();
     }
