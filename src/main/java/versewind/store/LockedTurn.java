@@ -21,8 +21,8 @@ import java.util.UUID;
  * of it when the process ends, however it ends. It carries its owner's mark, by which an owner knows it from a file of
  * the same name that another has made; on a disk without locks that is all there is.
  *
- * <p>What was opened stays open until the turn is given back, since closing any of it drops the lock: the same as a file
- * that {@link SystemDisk} holds.
+ * <p>What was opened stays open until the turn is given back, since closing any of it drops the lock, as with what
+ * {@link SystemDisk} holds for a journal.
  */
 final class LockedTurn implements Disk.Turn {
 

@@ -1,6 +1,5 @@
 package versewind.agreement;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -22,22 +21,9 @@ import versewind.rules.Severity;
 import versewind.sound.Estimate;
 import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
-import versewind.store.BadFile;
-import versewind.store.Library;
 
 /** The program that is judged, on one organ: the only class of the measure that knows how it is asked. */
 final class Program {
-
-    /** The names of the shipped organs, the smallest first. */
-    static final List<String> SHIPPED = List.of(
-            "little-corvening",
-            "montefalda",
-            "foundlings-chapel",
-            "harlan-falls",
-            "st-tethwin",
-            "oudervaart",
-            "ambrelow",
-            "ostmere-cathedral");
 
     static final String TOO_MANY_CHANGES = "too many movements";
 
@@ -49,14 +35,6 @@ final class Program {
         sound = OrganSound.open(organ);
         proposer = RegistrationProposer.of(sound);
         advice = Advice.on(sound);
-    }
-
-    static Instrument shipped(String id) {
-        try {
-            return new Library(Path.of("")).openInstrument(id);
-        } catch (BadFile bad) {
-            throw new IllegalStateException(bad);
-        }
     }
 
     Instrument organ() {

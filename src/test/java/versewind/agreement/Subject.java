@@ -2,6 +2,7 @@ package versewind.agreement;
 
 import java.util.List;
 import java.util.stream.Stream;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 
 /**
@@ -22,8 +23,8 @@ record Subject(String id, String size, Instrument organ) {
     }
 
     static List<Subject> shipped() {
-        return Program.SHIPPED.stream()
-                .map(id -> new Subject(id, SHIPPED, Program.shipped(id)))
+        return Shipped.ORGANS.stream()
+                .map(id -> new Subject(id, SHIPPED, Shipped.instrument(id)))
                 .toList();
     }
 

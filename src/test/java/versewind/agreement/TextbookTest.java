@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import versewind.Shipped;
 import versewind.agreement.Fault.Remark;
 import versewind.agreement.Program.Said;
 import versewind.organ.Instrument;
@@ -32,8 +33,8 @@ class TextbookTest {
 
     private static final int FALSE_AT_MOST = 2;
 
-    private static final Map<String, Program> PROGRAMS = Program.SHIPPED.stream()
-            .collect(Collectors.toMap(Function.identity(), id -> new Program(Program.shipped(id))));
+    private static final Map<String, Program> PROGRAMS = Shipped.ORGANS.stream()
+            .collect(Collectors.toMap(Function.identity(), id -> new Program(Shipped.instrument(id))));
 
     static List<List<String>> textbook() {
         return WrittenPlan.lines("textbook.txt");

@@ -3,7 +3,6 @@ package versewind.calibration;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,11 +13,11 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 import versewind.sound.OrganSound;
 import versewind.sound.RandomOrgans;
 import versewind.sound.Seat;
-import versewind.store.Library;
 
 /**
  * How well a few readings teach an organ, on the parish organ: the level of 200 random registrations, against what
@@ -44,7 +43,7 @@ class CalibrationTest {
 
     @BeforeAll
     static void calibrate() throws Exception {
-        organ = new Library(Path.of("")).openInstrument("st-tethwin");
+        organ = Shipped.instrument("st-tethwin");
         estimated = OrganSound.open(organ);
         RandomOrgans random = new RandomOrgans(7);
         List<MeterReading> asked = readings(random, REGISTRATIONS);

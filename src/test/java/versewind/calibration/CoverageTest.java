@@ -2,7 +2,6 @@ package versewind.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -17,6 +16,7 @@ import java.util.function.Supplier;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.acoustics.ThirdOctaves;
 import versewind.organ.Family;
 import versewind.organ.Instrument;
@@ -33,7 +33,6 @@ import versewind.sound.OrganSound;
 import versewind.sound.OtherOrgan;
 import versewind.sound.RandomOrgans;
 import versewind.sound.Seat;
-import versewind.store.Library;
 
 /**
  * How often the truth lies within the bands that are stated, where the truth does not come from the program's own
@@ -103,13 +102,13 @@ class CoverageTest {
 
     @BeforeAll
     static void listen() throws Exception {
-        organ = new Library(Path.of("")).openInstrument("st-tethwin");
+        organ = Shipped.instrument("st-tethwin");
         estimated = OrganSound.open(organ);
         Random random = new Random(11);
         Random slips = new Random(13);
         RandomOrgans drawing = new RandomOrgans(12);
         List<MeterReading> proposed = readings(ReadingDesign.allRound(estimated, 5, 0));
-        Plan service = new Library(Path.of("")).openPlan("harvest-festival").plan();
+        Plan service = Shipped.plan("harvest-festival").plan();
         List<MeterReading> forService = readings(ReadingDesign.of(estimated, service, 5, 0));
         for (int each = 0; each < ORGANS; each++) {
             OrganSound truth = truth(random);

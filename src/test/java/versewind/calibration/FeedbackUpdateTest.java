@@ -3,7 +3,6 @@ package versewind.calibration;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 import versewind.organ.NotationException;
 import versewind.organ.RegistrationText;
@@ -34,8 +34,6 @@ import versewind.sound.NormalDistribution;
 import versewind.sound.OrganSound;
 import versewind.sound.RandomOrgans;
 import versewind.sound.Verdict;
-import versewind.store.Library;
-import versewind.store.PlanEntry;
 
 class FeedbackUpdateTest {
 
@@ -47,7 +45,7 @@ class FeedbackUpdateTest {
     private final OrganSound sound;
 
     FeedbackUpdateTest() throws Exception {
-        var open = new Library(Path.of("")).openPlan("harvest-festival");
+        var open = Shipped.plan("harvest-festival");
         Instrument organ = open.instrument();
         harvest = open.plan();
         led = harvest.hymns().get(0).verses().get(1);
@@ -190,10 +188,9 @@ class FeedbackUpdateTest {
      */
     @Test
     void answers_that_contradict_each_other_neither_move_the_organ_nor_make_it_more_certain() throws Exception {
-        Library library = new Library(Path.of(""));
         Random random = new Random(5);
-        for (PlanEntry entry : library.catalogue().read()) {
-            var open = library.openPlan(entry.file().id());
+        for (String id : Shipped.plans()) {
+            var open = Shipped.plan(id);
             int people = open.plan().heading().people();
             for (Experience known : List.of(Experience.NONE, open.organ().experience())) {
                 OrganSound before = open.organ().with(known).sound();
@@ -239,9 +236,8 @@ class FeedbackUpdateTest {
     @ParameterizedTest
     @CsvSource({"1, TOO_SOFT", "1, TOO_STRONG", "3, TOO_SOFT", "3, TOO_STRONG"})
     void a_verse_that_is_played_again_gets_the_verdict_that_was_heard(int times, HeardAs heard) throws Exception {
-        Library library = new Library(Path.of(""));
-        for (PlanEntry entry : library.catalogue().read()) {
-            var open = library.openPlan(entry.file().id());
+        for (String id : Shipped.plans()) {
+            var open = Shipped.plan(id);
             Plan plan = open.plan();
             int people = plan.heading().people();
             List<HeardRegistration> usual = open.organ().experience().usual();

@@ -3,11 +3,11 @@ package versewind.calibration;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Mode;
@@ -15,7 +15,6 @@ import versewind.plan.Verse;
 import versewind.sound.ClearShare;
 import versewind.sound.NormalDistribution;
 import versewind.sound.OrganSound;
-import versewind.store.Library;
 
 /**
  * What answers on several verses, agreeing or not, tell of the organ, beside Bayes' rule by random draws: felt levels
@@ -31,7 +30,7 @@ class JointlyFeltTest {
     private final List<Verse> verses;
 
     JointlyFeltTest() throws Exception {
-        var open = new Library(Path.of("")).openPlan("harvest-festival");
+        var open = Shipped.plan("harvest-festival");
         sound = OrganSound.open(open.instrument());
         verses = open.plan().hymns().stream()
                 .flatMap(hymn -> hymn.verses().stream())

@@ -2,13 +2,12 @@ package versewind.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.plan.Plan;
 import versewind.sound.OrganSound;
-import versewind.store.Library;
 
 class ReadingDesignTest {
 
@@ -16,7 +15,7 @@ class ReadingDesignTest {
     private final OrganSound sound;
 
     ReadingDesignTest() throws Exception {
-        var open = new Library(Path.of("")).openPlan("harvest-festival");
+        var open = Shipped.plan("harvest-festival");
         harvest = open.plan();
         sound = OrganSound.open(open.instrument());
     }

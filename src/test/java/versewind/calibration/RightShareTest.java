@@ -2,10 +2,10 @@ package versewind.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.organ.RegistrationText;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
@@ -13,7 +13,6 @@ import versewind.plan.Mode;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.sound.OrganSound;
-import versewind.store.Library;
 
 class RightShareTest {
 
@@ -25,7 +24,7 @@ class RightShareTest {
     private final Verse flutes;
 
     RightShareTest() throws Exception {
-        var open = new Library(Path.of("")).openPlan("ordinary-sunday");
+        var open = Shipped.plan("ordinary-sunday");
         sound = OrganSound.open(open.instrument());
         Verse verse = open.plan().hymns().get(0).verses().get(1).withSinging(Singing.ORDINARY);
         RegistrationText text = new RegistrationText(open.instrument());

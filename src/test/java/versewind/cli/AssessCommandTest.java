@@ -20,11 +20,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import versewind.Golden;
+import versewind.Shipped;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.screen.toolkit.Text;
-import versewind.store.BadFile;
-import versewind.store.Library;
 
 class AssessCommandTest {
 
@@ -41,11 +40,6 @@ class AssessCommandTest {
              "drawn": {"Great": ["Trumpet 8", "Mixture III"]}}]},
           {"number": "7", "title": "Re\\u0301cit\\r\\nwith a line end", "verses": []}]}
         """;
-
-    static List<String> shippedPlans() throws BadFile {
-        return new Library(Path.of(""))
-                .catalogue().read().stream().map(entry -> entry.file().id()).toList();
-    }
 
     @Test
     void an_assessment_reads_as_before() {
@@ -92,9 +86,9 @@ class AssessCommandTest {
     }
 
     @ParameterizedTest
-    @MethodSource("shippedPlans")
-    void every_verse_of_a_shipped_plan_has_its_row_within_eighty_columns(String plan) throws BadFile {
-        Plan read = new Library(Path.of("")).openPlan(plan).plan();
+    @MethodSource("versewind.Shipped#plans")
+    void every_verse_of_a_shipped_plan_has_its_row_within_eighty_columns(String plan) {
+        Plan read = Shipped.plan(plan).plan();
         for (Reply reply : List.of(typed("assess", plan), typed("assess", plan, "--people", "40,180,500"))) {
             assertThat(reply.words()).isEmpty();
             assertThat(reply.results().lines()).allMatch(line -> Text.columns(line) <= 80);
@@ -113,7 +107,7 @@ class AssessCommandTest {
     }
 
     @ParameterizedTest
-    @MethodSource("shippedPlans")
+    @MethodSource("versewind.Shipped#plans")
     void the_exit_status_agrees_with_the_summary(String plan) {
         Reply reply = typed("assess", plan);
 
@@ -164,7 +158,7 @@ class AssessCommandTest {
 
     /** The odds in every report add up to 1, and hold every verdict on such a verse. */
     @ParameterizedTest
-    @MethodSource("shippedPlans")
+    @MethodSource("versewind.Shipped#plans")
     void as_json_the_odds_of_all_verdicts_add_up_to_one(String plan) {
         Pattern balance = Pattern.compile(
                 "\"(lead|voice|soloLine)\": \\{\\s*\"share\": ([^,]+),\\s*\"verdict\": \"([^\"]+)\",\\s*\"odds\":"

@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
@@ -24,14 +25,10 @@ import versewind.plan.Verses;
 import versewind.rules.Attendance;
 import versewind.schema.KnownOrgan;
 import versewind.sound.OrganSound;
-import versewind.store.BadFile;
 import versewind.store.Fingerprint;
-import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 class AssessmentReportTest {
-
-    private static final Library SHIPPED = new Library(Path.of(""));
 
     private static JsonNode tree(String json) throws Exception {
         return new ObjectMapper().readTree(json);
@@ -52,7 +49,7 @@ class AssessmentReportTest {
     }
 
     private static JsonNode assessed(Verse... verses) throws Exception {
-        Instrument organ = SHIPPED.openInstrument("st-tethwin");
+        Instrument organ = Shipped.instrument("st-tethwin");
         Hymn hymn = new Hymn("7", "Caf\u00e9\u007f\u202e", "", "", "", OptionalInt.empty(), "", List.of(verses));
         Plan plan = new Plan(new ServiceHeading("A service", Optional.empty(), 90, ""), "st-tethwin", List.of(hymn));
         String json = json(plan, organ);
@@ -63,14 +60,14 @@ class AssessmentReportTest {
         return tree(json);
     }
 
-    private static Verse blank(VerseKind kind) throws BadFile {
-        return Verses.blank(SHIPPED.openInstrument("st-tethwin"), kind);
+    private static Verse blank(VerseKind kind) {
+        return Verses.blank(Shipped.instrument("st-tethwin"), kind);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"harvest-festival", "easter-cathedral", "ash-wednesday"})
     void a_plan_has_these_fields_and_no_others(String id) throws Exception {
-        OpenPlan open = SHIPPED.openPlan(id);
+        OpenPlan open = Shipped.plan(id);
         JsonNode json = tree(json(open.plan(), open.instrument()));
 
         assertThat(fields(json))
@@ -118,7 +115,7 @@ class AssessmentReportTest {
     /** The numbers are those of three assessments. */
     @Test
     void before_other_numbers_of_people_every_verse_has_a_list() throws Exception {
-        OpenPlan open = SHIPPED.openPlan("harvest-festival");
+        OpenPlan open = Shipped.plan("harvest-festival");
         OrganSound sound = OrganSound.open(open.instrument());
         Attendance attendance = Attendance.of(open.plan(), sound, List.of(500, 40, 180));
         JsonNode json = tree(

@@ -21,8 +21,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import versewind.Golden;
+import versewind.Shipped;
 import versewind.calibration.Experience;
-import versewind.store.Library;
 
 class CalibrateCommandTest {
 
@@ -207,7 +207,7 @@ class CalibrateCommandTest {
     void it_says_so_where_no_reading_is_worth_it() throws Exception {
         Page page = new Page(new CharsetFallback(StandardCharsets.UTF_8));
         new CalibrationReport(
-                        new Library(Path.of("")).openInstrument("st-tethwin"),
+                        Shipped.instrument("st-tethwin"),
                         Experience.NONE,
                         Optional.empty(),
                         List.of(),

@@ -2,12 +2,12 @@ package versewind.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import versewind.Shipped;
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
@@ -23,7 +23,6 @@ import versewind.plan.Verses;
 import versewind.sound.Estimate;
 import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
-import versewind.store.Library;
 
 /**
  * Situations of which every organist knows how they come out, on the parish organ that comes with the program, in its
@@ -42,7 +41,7 @@ class ParishOrganTest {
     private final int swell;
 
     ParishOrganTest() throws Exception {
-        organ = new Library(Path.of("")).openInstrument("st-tethwin");
+        organ = Shipped.instrument("st-tethwin");
         sound = OrganSound.open(organ);
         great = organ.division("Great").orElseThrow();
         swell = organ.division("Swell").orElseThrow();

@@ -14,13 +14,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import versewind.Golden;
+import versewind.Shipped;
 import versewind.plan.Hymn;
 import versewind.plan.Verse;
 import versewind.screen.toolkit.Text;
-import versewind.store.BadFile;
-import versewind.store.Library;
 import versewind.store.OpenPlan;
-import versewind.store.PlanFile;
 
 class SheetCommandTest {
 
@@ -38,11 +36,6 @@ class SheetCommandTest {
     @TempDir
     private Path folder;
 
-    static List<String> shippedPlans() throws BadFile {
-        return new Library(Path.of(""))
-                .catalogue().files().stream().map(PlanFile::id).toList();
-    }
-
     @Test
     void a_sheet_reads_as_before() {
         Golden.check(
@@ -51,9 +44,9 @@ class SheetCommandTest {
     }
 
     @ParameterizedTest
-    @MethodSource("shippedPlans")
-    void every_stop_that_a_shipped_plan_draws_stands_on_its_sheet_within_eighty_columns(String id) throws BadFile {
-        OpenPlan open = new Library(Path.of("")).openPlan(id);
+    @MethodSource("versewind.Shipped#plans")
+    void every_stop_that_a_shipped_plan_draws_stands_on_its_sheet_within_eighty_columns(String id) {
+        OpenPlan open = Shipped.plan(id);
         Reply reply = typed("sheet", id);
         assertThat(reply.words()).isEmpty();
         assertThat(reply.results().lines()).allMatch(line -> Text.columns(line) <= 80);

@@ -5,27 +5,20 @@ import static versewind.cli.Typing.typed;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.FieldSource;
 import versewind.schema.KnownOrgan;
-import versewind.store.InstrumentEntry;
 import versewind.store.Library;
 
 class ShowCommandTest {
-
-    static List<String> shipped() throws Exception {
-        return new Library(Path.of(""))
-                .instruments().stream().map(InstrumentEntry::id).toList();
-    }
 
     @TempDir
     Path folder;
 
     @ParameterizedTest
-    @MethodSource("shipped")
+    @FieldSource("versewind.Shipped#ORGANS")
     void what_is_shown_is_read_into_the_same_instrument_of_which_nothing_else_is_known(String id) throws Exception {
         Path list = folder.resolve("list.txt");
         Path made = folder.resolve("made.json");

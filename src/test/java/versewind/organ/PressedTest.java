@@ -3,27 +3,17 @@ package versewind.organ;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import versewind.store.BadFile;
-import versewind.store.Library;
+import versewind.Shipped;
 
 /** Pistons as they are written, and what they set. */
 class PressedTest {
 
-    private static Instrument both;
-    private static Instrument divisionals;
-
-    @BeforeAll
-    static void open() throws BadFile {
-        Library library = new Library(Path.of(""));
-        both = library.openInstrument("st-tethwin");
-        divisionals = library.openInstrument("harlan-falls");
-    }
+    private static final Instrument BOTH = Shipped.instrument("st-tethwin");
+    private static final Instrument DIVISIONALS = Shipped.instrument("harlan-falls");
 
     @ParameterizedTest
     @CsvSource(
@@ -42,9 +32,9 @@ class PressedTest {
             })
     void a_piston_is_read_as_organists_write_it_and_named_in_full(String written, String name)
             throws NotationException {
-        Pressed pressed = Pressed.read(both, written);
-        assertThat(pressed.name(both)).isEqualTo(name);
-        assertThat(Pressed.read(both, name)).isEqualTo(pressed);
+        Pressed pressed = Pressed.read(BOTH, written);
+        assertThat(pressed.name(BOTH)).isEqualTo(name);
+        assertThat(Pressed.read(BOTH, name)).isEqualTo(pressed);
     }
 
     @ParameterizedTest
@@ -60,31 +50,31 @@ class PressedTest {
                 "0/Great 1 | The organ has no memory level 0 for piston 0/Great 1: it has 8."
             })
     void what_the_organ_does_not_have_is_refused_with_what_it_has(String written, String sentence) {
-        assertThatThrownBy(() -> Pressed.read(divisionals, written)).hasMessage(sentence);
-        assertThat(Pressed.of(divisionals, written)).isEqualTo(Pressed.NONE);
+        assertThatThrownBy(() -> Pressed.read(DIVISIONALS, written)).hasMessage(sentence);
+        assertThat(Pressed.of(DIVISIONALS, written)).isEqualTo(Pressed.NONE);
     }
 
     @Test
     void a_divisional_sets_its_division_and_its_couplers_only_where_the_organ_has_it_so() {
-        Knobs swell = Pressed.of(both, "Swell 1").reach(both);
-        assertThat(swell.stops().stream().mapToObj(both.stops()::get))
+        Knobs swell = Pressed.of(BOTH, "Swell 1").reach(BOTH);
+        assertThat(swell.stops().stream().mapToObj(BOTH.stops()::get))
                 .isNotEmpty()
-                .allMatch(knob -> both.divisionNames().get(knob.division()).equals("Swell"));
+                .allMatch(knob -> BOTH.divisionNames().get(knob.division()).equals("Swell"));
         assertThat(swell.couplers().isEmpty()).isTrue();
-        assertThat(Pressed.of(both, "G1").reach(both)).isEqualTo(Knobs.all(both));
+        assertThat(Pressed.of(BOTH, "G1").reach(BOTH)).isEqualTo(Knobs.all(BOTH));
     }
 
     @Test
     void what_no_pressed_piston_sets_stays_as_it_was() {
-        Registration full = Registration.full(both);
-        Registration silent = Registration.silent(both);
-        Registration after = Pressed.of(both, "Great 1, Swell 2").press(both, silent, full);
+        Registration full = Registration.full(BOTH);
+        Registration silent = Registration.silent(BOTH);
+        Registration after = Pressed.of(BOTH, "Great 1, Swell 2").press(BOTH, silent, full);
 
-        assertThat(after.stops().stream().mapToObj(both.stops()::get))
+        assertThat(after.stops().stream().mapToObj(BOTH.stops()::get))
                 .isNotEmpty()
-                .noneMatch(knob -> both.divisions().get(knob.division()).isPedal());
+                .noneMatch(knob -> BOTH.divisions().get(knob.division()).isPedal());
         assertThat(after.couplers()).isEqualTo(silent.couplers());
-        assertThat(Pressed.of(both, "G1").press(both, full, full)).isEqualTo(full);
-        assertThat(List.of(Pressed.NONE.press(both, silent, full))).containsExactly(silent);
+        assertThat(Pressed.of(BOTH, "G1").press(BOTH, full, full)).isEqualTo(full);
+        assertThat(List.of(Pressed.NONE.press(BOTH, silent, full))).containsExactly(silent);
     }
 }

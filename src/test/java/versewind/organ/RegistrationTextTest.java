@@ -3,7 +3,6 @@ package versewind.organ;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,9 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import versewind.store.BadFile;
-import versewind.store.InstrumentEntry;
-import versewind.store.Library;
+import versewind.Shipped;
 
 class RegistrationTextTest {
 
@@ -29,11 +26,8 @@ class RegistrationTextTest {
     private static RegistrationText text;
 
     @BeforeAll
-    static void open() throws BadFile {
-        Library library = new Library(Path.of(""));
-        for (InstrumentEntry entry : library.instruments()) {
-            ORGANS.put(entry.id(), library.openInstrument(entry.id()));
-        }
+    static void open() {
+        Shipped.ORGANS.forEach(id -> ORGANS.put(id, Shipped.instrument(id)));
         organ = ORGANS.get("st-tethwin");
         text = new RegistrationText(organ);
         ORGANS.put("odd names", oddlyNamed());

@@ -2,27 +2,17 @@ package versewind.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import versewind.store.BadFile;
-import versewind.store.Library;
+import versewind.Shipped;
 
 class PlanMergeTest {
 
-    private static final Plan BASE = base();
-
-    private static Plan base() {
-        try {
-            return new Library(Path.of("")).openPlan("harvest-festival").plan();
-        } catch (BadFile missing) {
-            throw new IllegalStateException(missing);
-        }
-    }
+    private static final Plan BASE = Shipped.plan("harvest-festival").plan();
 
     private static Plan noted(Plan plan, int hymn, int verse, String note) {
         VersePlace place = new VersePlace(hymn, verse);

@@ -2,13 +2,13 @@ package versewind.proposal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import versewind.Shipped;
 import versewind.calibration.FeedbackUpdate;
 import versewind.calibration.HeardRegistration;
 import versewind.plan.Feedback;
@@ -19,7 +19,6 @@ import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
 import versewind.sound.OrganSound;
-import versewind.store.Library;
 
 /** Proposals for a service like one that was played and judged. */
 class HeardBeforeTest {
@@ -30,7 +29,7 @@ class HeardBeforeTest {
     @ParameterizedTest
     @CsvSource({"harvest-festival, 1", "harvest-festival, 2", "ordinary-sunday, 3", "ordinary-sunday, 4"})
     void a_last_verse_that_was_too_strong_is_not_proposed_louder(String id, int seed) throws Exception {
-        var open = new Library(Path.of("")).openPlan(id);
+        var open = Shipped.plan(id);
         OrganSound before = OrganSound.open(open.instrument());
         Plan played = proposed(before, open.plan());
         Random random = new Random(seed);

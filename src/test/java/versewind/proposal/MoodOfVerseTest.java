@@ -2,18 +2,17 @@ package versewind.proposal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
-import versewind.store.Library;
 
 /** How a verse is to sound where the plan does not say. Common practice, no source. */
 class MoodOfVerseTest {
@@ -26,7 +25,7 @@ class MoodOfVerseTest {
 
     @BeforeEach
     void open() throws Exception {
-        plan = new Library(Path.of("")).openPlan("ordinary-sunday").plan();
+        plan = Shipped.plan("ordinary-sunday").plan();
     }
 
     private Plan on(LocalDate date, Singing singing, Mood mood) {

@@ -1,10 +1,10 @@
 package versewind.proposal;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import versewind.Shipped;
 import versewind.organ.Family;
 import versewind.organ.Instrument;
 import versewind.organ.Stop;
@@ -20,21 +20,9 @@ import versewind.plan.VersePlace;
 import versewind.plan.Verses;
 import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
-import versewind.store.BadFile;
-import versewind.store.Library;
 
 /** An organ at which registrations are asked for. */
 final class ProposalTrial {
-
-    static final List<String> SHIPPED = List.of(
-            "little-corvening",
-            "montefalda",
-            "foundlings-chapel",
-            "harlan-falls",
-            "st-tethwin",
-            "oudervaart",
-            "ambrelow",
-            "ostmere-cathedral");
 
     private final Instrument organ;
     private final OrganSound sound;
@@ -51,11 +39,7 @@ final class ProposalTrial {
     }
 
     static ProposalTrial shipped(String id) {
-        try {
-            return new ProposalTrial(new Library(Path.of("")).openInstrument(id));
-        } catch (BadFile bad) {
-            throw new IllegalStateException(bad);
-        }
+        return new ProposalTrial(Shipped.instrument(id));
     }
 
     Instrument organ() {

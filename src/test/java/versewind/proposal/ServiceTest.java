@@ -2,7 +2,6 @@ package versewind.proposal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -12,6 +11,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.Shipped;
 import versewind.organ.IndexSet;
 import versewind.organ.Knobs;
 import versewind.plan.Locks;
@@ -27,7 +27,6 @@ import versewind.rules.Finding;
 import versewind.rules.Severity;
 import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
-import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 class ServiceTest {
@@ -44,7 +43,7 @@ class ServiceTest {
             })
     void of_every_shipped_service_the_proposal_is_better_than_verse_by_verse_and_gives_no_caution(String name)
             throws Exception {
-        OpenPlan open = new Library(Path.of("")).openPlan(name);
+        OpenPlan open = Shipped.plan(name);
         ServiceProposal proposal =
                 RegistrationProposer.of(open.organ().sound()).forService(open.plan(), SearchProgress.PATIENT);
         Plan drawn = proposal.on(open.plan());
@@ -75,7 +74,7 @@ class ServiceTest {
 
     @Test
     void a_piston_sets_one_registration() throws Exception {
-        OpenPlan open = new Library(Path.of("")).openPlan("harvest-festival");
+        OpenPlan open = Shipped.plan("harvest-festival");
         ServiceProposal proposal =
                 RegistrationProposer.of(open.organ().sound()).forService(open.plan(), SearchProgress.PATIENT);
         Map<String, Set<Knobs>> set = new HashMap<>();
@@ -89,7 +88,7 @@ class ServiceTest {
 
     @Test
     void pistons_of_hymns_that_are_left_alone_are_left_alone() throws Exception {
-        OpenPlan open = new Library(Path.of("")).openPlan("harvest-festival");
+        OpenPlan open = Shipped.plan("harvest-festival");
         Plan before = open.plan();
         Plan after = RegistrationProposer.of(open.organ().sound())
                 .forHymn(before, 1, SearchProgress.PATIENT)

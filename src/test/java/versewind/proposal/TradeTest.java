@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import versewind.Shipped;
 import versewind.organ.BoxPosition;
 import versewind.organ.Family;
 import versewind.organ.Stop;
@@ -39,7 +40,7 @@ class TradeTest {
     }
 
     static Stream<String> organs() {
-        return ProposalTrial.SHIPPED.stream();
+        return Shipped.ORGANS.stream();
     }
 
     static Stream<Arguments> organsAndMoods() {

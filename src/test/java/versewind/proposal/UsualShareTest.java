@@ -3,10 +3,10 @@ package versewind.proposal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.RegistrationText;
@@ -18,7 +18,6 @@ import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
-import versewind.store.Library;
 
 class UsualShareTest {
 
@@ -28,7 +27,7 @@ class UsualShareTest {
     private final OrganSound sound;
 
     UsualShareTest() throws Exception {
-        var open = new Library(Path.of("")).openPlan("ordinary-sunday");
+        var open = Shipped.plan("ordinary-sunday");
         plan = open.plan();
         sound = OrganSound.open(open.instrument());
     }
@@ -65,7 +64,7 @@ class UsualShareTest {
 
     @Test
     void what_is_usually_drawn_comes_before_others_of_its_kind() throws Exception {
-        var open = new Library(Path.of("")).openPlan("easter-cathedral");
+        var open = Shipped.plan("easter-cathedral");
         Verse verse = open.plan().verse(V1).withSinging(Singing.ORDINARY);
         Plan plain = open.plan().withVerse(V1, verse);
         IndexSet usual = open.organ().experience().usualStops();

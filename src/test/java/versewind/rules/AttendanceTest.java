@@ -2,10 +2,10 @@ package versewind.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.plan.Mode;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
@@ -14,7 +14,6 @@ import versewind.plan.VersePlace;
 import versewind.plan.Verses;
 import versewind.sound.Estimate;
 import versewind.sound.OrganSound;
-import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 class AttendanceTest {
@@ -23,7 +22,7 @@ class AttendanceTest {
     private final OrganSound sound;
 
     AttendanceTest() throws Exception {
-        open = new Library(Path.of("")).openPlan("harvest-festival");
+        open = Shipped.plan("harvest-festival");
         sound = OrganSound.open(open.instrument());
     }
 

@@ -2,13 +2,13 @@ package versewind.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.FieldSource;
+import versewind.Shipped;
 import versewind.organ.Division;
 import versewind.organ.Family;
 import versewind.organ.IndexSet;
@@ -25,14 +25,12 @@ import versewind.plan.Singing;
 import versewind.rules.BuildingLine.Addition;
 import versewind.rules.BuildingLine.Rung;
 import versewind.sound.OrganSound;
-import versewind.store.BadFile;
-import versewind.store.Library;
 
 /** Common practice, no source: the order in which a registration is built up. */
 class BuildingLineTest {
 
-    private static OrganFacts organ(String name) throws BadFile {
-        return OrganFacts.of(OrganSound.open(new Library(Path.of("")).openInstrument(name)));
+    private static OrganFacts organ(String name) {
+        return OrganFacts.of(OrganSound.open(Shipped.instrument(name)));
     }
 
     private static BuildingLine line(OrganFacts organ, Layout layout, int lead) {
@@ -60,7 +58,7 @@ class BuildingLineTest {
     }
 
     @Test
-    void an_english_parish_organ_goes_from_a_flute_to_full_organ() throws BadFile {
+    void an_english_parish_organ_goes_from_a_flute_to_full_organ() {
         assertThat(words(main(organ("st-tethwin"))))
                 .containsExactly(
                         "1 flute 8",
@@ -83,7 +81,7 @@ class BuildingLineTest {
     }
 
     @Test
-    void a_village_organ_has_six_steps_and_a_ripieno_is_drawn_strictly_in_order() throws BadFile {
+    void a_village_organ_has_six_steps_and_a_ripieno_is_drawn_strictly_in_order() {
         assertThat(words(main(organ("little-corvening")))).endsWith("6 Manual flutes too");
         assertThat(words(main(organ("montefalda"))))
                 .endsWith("4 ripieno to XIX", "4 ripieno to XXII", "4 ripieno to XXVI", "4 ripieno to XXIX");
@@ -91,7 +89,7 @@ class BuildingLineTest {
 
     @Test
     void flutes_that_come_back_count_as_added_only_over_the_principals_that_had_replaced_them() throws Exception {
-        Instrument village = new Library(Path.of("")).openInstrument("little-corvening");
+        Instrument village = Shipped.instrument("little-corvening");
         BuildingLine line = main(OrganFacts.of(OrganSound.open(village)));
         RegistrationText text = new RegistrationText(village);
         assertThat(line.begun(text.parse("Manual: Stopped Diap 8, Flute 4; couplers: Manual to Pedal")))
@@ -104,7 +102,7 @@ class BuildingLineTest {
     }
 
     @Test
-    void a_french_organ_draws_its_fonds_together_and_keeps_them() throws BadFile {
+    void a_french_organ_draws_its_fonds_together_and_keeps_them() {
         OrganFacts organ = organ("ambrelow");
         List<Rung> rungs = main(organ).rungs();
         assertThat(rungs.get(3).words()).isEqualTo("fonds 8 with flute 4");
@@ -113,8 +111,8 @@ class BuildingLineTest {
     }
 
     @Test
-    void a_light_sixteen_that_is_borrowed_comes_before_an_open_one_of_its_own() throws BadFile {
-        Instrument parish = new Library(Path.of("")).openInstrument("st-tethwin");
+    void a_light_sixteen_that_is_borrowed_comes_before_an_open_one_of_its_own() {
+        Instrument parish = Shipped.instrument("st-tethwin");
         Stop bourdon = Stop.of("Bourdon", "16", Family.FLUTE, Pipe.STOPPED);
         Division pedal = new Division(
                 "Pedal",
@@ -148,7 +146,7 @@ class BuildingLineTest {
     }
 
     @Test
-    void without_the_pedal_nothing_of_it_is_drawn() throws BadFile {
+    void without_the_pedal_nothing_of_it_is_drawn() {
         OrganFacts organ = organ("st-tethwin");
         int great = organ.organ().mainDivision();
         for (Layout layout : List.of(Layout.MANUALS_ONLY, Layout.PEDAL_BY_COUPLER)) {
@@ -159,7 +157,7 @@ class BuildingLineTest {
     }
 
     @Test
-    void a_stop_that_is_never_drawn_is_as_if_the_organ_had_it_not() throws BadFile {
+    void a_stop_that_is_never_drawn_is_as_if_the_organ_had_it_not() {
         OrganFacts organ = organ("st-tethwin");
         IndexSet never = organ.allOf(1);
         BuildingLine line = new BuildingLine(
@@ -169,18 +167,8 @@ class BuildingLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "st-tethwin",
-                "ambrelow",
-                "foundlings-chapel",
-                "harlan-falls",
-                "little-corvening",
-                "montefalda",
-                "ostmere-cathedral",
-                "oudervaart"
-            })
-    void every_rung_breaks_no_rule_of_choruses_and_is_known_again(String name) throws BadFile {
+    @FieldSource("versewind.Shipped#ORGANS")
+    void every_rung_breaks_no_rule_of_choruses_and_is_known_again(String name) {
         OrganFacts organ = organ(name);
         ChorusFaults faults = ChorusFaults.on(organ);
         HandsAndFeet hands = HandsAndFeet.on(Layout.FOUR_PARTS, organ.organ().mainDivision());

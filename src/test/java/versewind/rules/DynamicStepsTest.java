@@ -2,13 +2,13 @@ package versewind.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.Shipped;
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
@@ -22,8 +22,6 @@ import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
 import versewind.sound.OrganSound;
-import versewind.store.BadFile;
-import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 class DynamicStepsTest {
@@ -34,8 +32,8 @@ class DynamicStepsTest {
     private static OrganSound sound;
 
     @BeforeAll
-    static void open() throws BadFile {
-        organ = new Library(Path.of("")).openInstrument("st-tethwin");
+    static void open() {
+        organ = Shipped.instrument("st-tethwin");
         sound = OrganSound.open(organ);
     }
 
@@ -138,8 +136,8 @@ class DynamicStepsTest {
     /** A line is short of a step only at its ends. */
     @ParameterizedTest
     @ValueSource(strings = {"harvest-festival", "ash-wednesday", "wedding"})
-    void every_step_of_the_shipped_plans_is_heard_and_breaks_no_rule(String name) throws BadFile {
-        OpenPlan open = new Library(Path.of("")).openPlan(name);
+    void every_step_of_the_shipped_plans_is_heard_and_breaks_no_rule(String name) {
+        OpenPlan open = Shipped.plan(name);
         OrganSound of = OrganSound.open(open.instrument());
         int steps = 0;
         for (Hymn hymn : open.plan().hymns()) {

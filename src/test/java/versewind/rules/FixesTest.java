@@ -2,7 +2,6 @@ package versewind.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -12,7 +11,8 @@ import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.FieldSource;
+import versewind.Shipped;
 import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
@@ -29,8 +29,6 @@ import versewind.plan.VerseKind;
 import versewind.plan.VersePlace;
 import versewind.plan.Verses;
 import versewind.sound.OrganSound;
-import versewind.store.BadFile;
-import versewind.store.Library;
 
 /** What fixes do on verses that are drawn blindly, the same for the same organ. */
 class FixesTest {
@@ -85,19 +83,9 @@ class FixesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "st-tethwin",
-                "ambrelow",
-                "foundlings-chapel",
-                "harlan-falls",
-                "little-corvening",
-                "montefalda",
-                "ostmere-cathedral",
-                "oudervaart"
-            })
-    void a_fix_removes_its_finding_breaks_nothing_and_is_undone_by_no_other(String name) throws BadFile {
-        OrganSound sound = OrganSound.open(new Library(Path.of("")).openInstrument(name));
+    @FieldSource("versewind.Shipped#ORGANS")
+    void a_fix_removes_its_finding_breaks_nothing_and_is_undone_by_no_other(String name) {
+        OrganSound sound = OrganSound.open(Shipped.instrument(name));
         Advice advice = Advice.on(sound);
         ChorusFaults faults = ChorusFaults.on(OrganFacts.of(sound));
         Random random = new Random(name.hashCode());

@@ -1,6 +1,5 @@
 package versewind.rules;
 
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -8,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import versewind.Shipped;
 import versewind.organ.BoxPosition;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
@@ -24,8 +24,6 @@ import versewind.plan.VerseKind;
 import versewind.plan.Verses;
 import versewind.sound.OrganSound;
 import versewind.sound.RandomOrgans;
-import versewind.store.BadFile;
-import versewind.store.Library;
 
 /** A shipped organ, exactly as estimated, at which stops are drawn by their names. */
 final class Loft {
@@ -41,11 +39,7 @@ final class Loft {
     private final Instrument organ;
 
     private Loft(String id) {
-        try {
-            organ = new Library(Path.of("")).openInstrument(id);
-        } catch (BadFile bad) {
-            throw new IllegalStateException(bad);
-        }
+        organ = Shipped.instrument(id);
     }
 
     Instrument organ() {

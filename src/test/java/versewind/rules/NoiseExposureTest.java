@@ -3,12 +3,12 @@ package versewind.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
@@ -19,8 +19,6 @@ import versewind.plan.VerseKind;
 import versewind.plan.Verses;
 import versewind.sound.EarSeats;
 import versewind.sound.OrganSound;
-import versewind.store.BadFile;
-import versewind.store.Library;
 
 class NoiseExposureTest {
 
@@ -29,8 +27,8 @@ class NoiseExposureTest {
     private static EarSeats seats;
 
     @BeforeAll
-    static void open() throws BadFile {
-        organ = new Library(Path.of("")).openInstrument("st-tethwin");
+    static void open() {
+        organ = Shipped.instrument("st-tethwin");
         sound = OrganSound.open(organ);
         seats = new EarSeats(sound);
     }

@@ -2,13 +2,14 @@ package versewind.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import versewind.Shipped;
 import versewind.organ.Instrument;
+import versewind.organ.NotationException;
 import versewind.organ.RegistrationText;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
@@ -18,7 +19,6 @@ import versewind.plan.VersePlace;
 import versewind.plan.Verses;
 import versewind.sound.Balance;
 import versewind.sound.OrganSound;
-import versewind.store.Library;
 
 class OtherwiseTest {
 
@@ -40,8 +40,8 @@ class OtherwiseTest {
                 "MELODY_SOLOED | 100 | Great: Open Diapason 8 | ''"
             })
     void the_other_outcome_is_told_with_what_to_have_ready(Mode mode, int people, String drawn, String words)
-            throws Exception {
-        Instrument organ = new Library(Path.of("")).openInstrument("st-tethwin");
+            throws NotationException {
+        Instrument organ = Shipped.instrument("st-tethwin");
         OrganSound sound = OrganSound.open(organ);
         Verse verse = Verses.blank(organ, VerseKind.VERSE)
                 .withMode(mode)
@@ -54,8 +54,8 @@ class OtherwiseTest {
     }
 
     @Test
-    void what_was_coupled_last_is_uncoupled() throws Exception {
-        var open = new Library(Path.of("")).openPlan("wedding");
+    void what_was_coupled_last_is_uncoupled() throws NotationException {
+        var open = Shipped.plan("wedding");
         OrganSound sound = open.organ().sound();
         Verse verse = open.plan()
                 .verse(new VersePlace(1, 4))

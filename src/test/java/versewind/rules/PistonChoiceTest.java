@@ -2,16 +2,15 @@ package versewind.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
-import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 /** On which piston a verse comes to stand that is drawn otherwise. */
@@ -25,7 +24,7 @@ class PistonChoiceTest {
 
     @BeforeEach
     void open() throws Exception {
-        OpenPlan open = new Library(Path.of("")).openPlan("ordinary-sunday");
+        OpenPlan open = Shipped.plan("ordinary-sunday");
         organ = open.instrument();
         plan = open.plan();
         for (int hymn = 0; hymn < plan.hymns().size(); hymn++) {

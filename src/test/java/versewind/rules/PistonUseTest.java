@@ -2,13 +2,13 @@ package versewind.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 import versewind.organ.Knobs;
 import versewind.organ.Piston;
@@ -16,7 +16,6 @@ import versewind.organ.Pressed;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
-import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 /** What is known of a plan's pistons is what one finds who looks through the plan. */
@@ -29,7 +28,7 @@ class PistonUseTest {
     @Test
     void the_pistons_of_a_plan_are_those_that_one_finds_in_it_whatever_was_put_in_the_place_of_its_verses()
             throws Exception {
-        OpenPlan open = new Library(Path.of("")).openPlan("easter-cathedral");
+        OpenPlan open = Shipped.plan("easter-cathedral");
         Instrument organ = open.instrument();
         List<Piston> pistons = Stream.of("G1", "G2", "G3", "Great 1", "Great 2", "Swell 1")
                 .flatMap(text -> Pressed.of(organ, text).pistons().stream())

@@ -2,15 +2,14 @@ package versewind.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.plan.Plan;
 import versewind.plan.VersePlace;
 import versewind.sound.OrganSound;
-import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 /** What makes verses hold that fail before more or fewer people. */
@@ -21,7 +20,7 @@ class RemedyTest {
 
     @BeforeEach
     void open() throws Exception {
-        OpenPlan open = new Library(Path.of("")).openPlan("ash-wednesday");
+        OpenPlan open = Shipped.plan("ash-wednesday");
         plan = open.plan();
         sound = OrganSound.open(open.instrument());
     }

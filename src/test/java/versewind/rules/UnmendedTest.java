@@ -2,17 +2,16 @@ package versewind.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.Shipped;
 import versewind.organ.IndexSet;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
-import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 /** What was found in the hymns that a change leaves alone is kept, and is what would be found anew. */
@@ -25,7 +24,7 @@ class UnmendedTest {
     @ParameterizedTest
     @ValueSource(strings = {"easter-cathedral", "ordinary-sunday", "wedding"})
     void after_any_change_the_findings_are_those_of_the_whole_plan(String id) throws Exception {
-        OpenPlan open = new Library(Path.of("")).openPlan(id);
+        OpenPlan open = Shipped.plan(id);
         Advice advice = Advice.on(open.organ().sound());
         Plan plan = open.plan();
         for (int i = 0; i < CHANGES; i++) {

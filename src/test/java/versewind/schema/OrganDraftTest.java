@@ -2,18 +2,15 @@ package versewind.schema;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.FieldSource;
+import versewind.Shipped;
 import versewind.organ.Instrument;
-import versewind.store.BadFile;
-import versewind.store.InstrumentEntry;
-import versewind.store.Library;
 
 /** An instrument as rows of text. */
 class OrganDraftTest {
@@ -33,20 +30,7 @@ class OrganDraftTest {
             Map.entry("Sounds", InstrumentFields.SOURCE),
             Map.entry("Action", InstrumentFields.ACTION));
 
-    private static final OrganDraft DRAFT = OrganDraft.of(organ("st-tethwin"));
-
-    static List<String> shipped() throws Exception {
-        return new Library(Path.of(""))
-                .instruments().stream().map(InstrumentEntry::id).toList();
-    }
-
-    private static Instrument organ(String id) {
-        try {
-            return new Library(Path.of("")).openInstrument(id);
-        } catch (BadFile bad) {
-            throw new IllegalStateException(bad);
-        }
-    }
+    private static final OrganDraft DRAFT = OrganDraft.of(Shipped.instrument("st-tethwin"));
 
     private static int row(OrganDraft draft, String name) {
         for (int i = 0; i < draft.lines().size(); i++) {
@@ -68,9 +52,9 @@ class OrganDraftTest {
     }
 
     @ParameterizedTest
-    @MethodSource("shipped")
+    @FieldSource("versewind.Shipped#ORGANS")
     void a_shipped_instrument_is_the_same_after_it_was_a_draft(String id) {
-        assertThat(OrganDraft.of(organ(id)).instrument()).contains(organ(id));
+        assertThat(OrganDraft.of(Shipped.instrument(id)).instrument()).contains(Shipped.instrument(id));
     }
 
     /** One thing is typed wrongly; what is said of it. */

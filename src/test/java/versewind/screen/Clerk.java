@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import versewind.Shipped;
 import versewind.calibration.Experience;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
@@ -125,13 +126,13 @@ final class Clerk {
                 if (id.equals(BROKEN.id())) {
                     yield List.of(new Event.Failed("plans/broken.json, line 3: this is no plan. Mend it by hand."));
                 }
-                OpenPlan shipped = Desk.shipped(id);
+                OpenPlan shipped = Shipped.plan(id);
                 yield List.of(opened(id, shipped.plan(), shipped.instrument()));
             }
             case "openOrgan" -> {
                 String id = (String) arguments[0];
                 yield List.of(
-                        new OrganEvent.OrganOpened(id, Desk.instrument(id), Experience.NONE, "", Optional.empty()));
+                        new OrganEvent.OrganOpened(id, Shipped.instrument(id), Experience.NONE, "", Optional.empty()));
             }
             case "makeOrgan" ->
                 List.of(new OrganEvent.OrganOpened(
@@ -142,10 +143,10 @@ final class Clerk {
             case "createPlan" -> {
                 String organ = (String) arguments[1];
                 Plan plan = new Plan((ServiceHeading) arguments[0], organ, List.of());
-                yield List.of(opened("new", plan, Desk.instrument(organ)));
+                yield List.of(opened("new", plan, Shipped.instrument(organ)));
             }
             case "copyPlan" -> {
-                OpenPlan from = Desk.shipped((String) arguments[0]);
+                OpenPlan from = Shipped.plan((String) arguments[0]);
                 ServiceHeading heading = new ServiceHeading(
                         (String) arguments[1],
                         (Optional<LocalDate>) arguments[2],

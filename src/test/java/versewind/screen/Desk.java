@@ -1,6 +1,5 @@
 package versewind.screen;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -10,6 +9,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import versewind.Shipped;
 import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.Calibration;
 import versewind.calibration.Experience;
@@ -40,8 +40,6 @@ import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.Letters;
 import versewind.screen.toolkit.Marks;
 import versewind.sound.OrganSound;
-import versewind.store.BadFile;
-import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 /** An editor without a terminal: keys are pressed on it, and what it shows and wants is looked at. */
@@ -52,14 +50,11 @@ public final class Desk {
     /** An ordinary screen with nothing on it. */
     static final State ORDINARY = Update.empty(80, 24, Marks.UNICODE, TODAY);
 
-    private static final Library SHIPPED = new Library(Path.of(""));
     private static final Map<String, Key> NAMED = IntStream.range(0, Key.Named.values().length)
             .mapToObj(i -> Key.Named.values()[i])
             .filter(named -> named != Key.Named.CHARACTER)
             .collect(Collectors.toMap(named -> "<" + Key.of(named).name().replace(" ", "") + ">", Key::of));
 
-    private static final Map<String, OpenPlan> READ = new HashMap<>();
-    private static final Map<String, Instrument> INSTRUMENTS = new HashMap<>();
     private static final Map<Instrument, OrganSound> SOUNDS = new HashMap<>();
 
     static final String CHANGED_ELSEWHERE = "Somebody else changed this plan's file after you opened it.";
@@ -80,7 +75,7 @@ public final class Desk {
     }
 
     public static Desk with(String plan, int columns, int rows, Marks marks) {
-        OpenPlan open = shipped(plan);
+        OpenPlan open = Shipped.plan(plan);
         return with(open.plan(), open.instrument(), Update.empty(columns, rows, marks, TODAY), Optional.empty());
     }
 
@@ -103,41 +98,21 @@ public final class Desk {
         ServiceHeading heading = new ServiceHeading("Trial", Optional.empty(), 100, "");
         return with(
                 new Plan(heading, "st-tethwin", List.of()),
-                shipped("harvest-festival").instrument(),
+                Shipped.plan("harvest-festival").instrument(),
                 ORDINARY,
                 Optional.empty());
     }
 
     /** A shipped plan, changed before it is opened. */
     public static Desk with(String plan, UnaryOperator<Plan> change) {
-        OpenPlan open = shipped(plan);
+        OpenPlan open = Shipped.plan(plan);
         return with(change.apply(open.plan()), open.instrument(), ORDINARY, Optional.empty());
     }
 
     /** A shipped plan beside which other work was kept. */
     static Desk withDraft(String plan, UnaryOperator<Plan> draft) {
-        OpenPlan open = shipped(plan);
+        OpenPlan open = Shipped.plan(plan);
         return with(open.plan(), open.instrument(), ORDINARY, Optional.of(draft.apply(open.plan())));
-    }
-
-    public static OpenPlan shipped(String plan) {
-        return READ.computeIfAbsent(plan, id -> {
-            try {
-                return SHIPPED.openPlan(id);
-            } catch (BadFile bad) {
-                throw new IllegalStateException(bad);
-            }
-        });
-    }
-
-    public static Instrument instrument(String id) {
-        return INSTRUMENTS.computeIfAbsent(id, wanted -> {
-            try {
-                return SHIPPED.openInstrument(wanted);
-            } catch (BadFile bad) {
-                throw new IllegalStateException(bad);
-            }
-        });
     }
 
     static CalibratedOrgan organ(Instrument instrument) {

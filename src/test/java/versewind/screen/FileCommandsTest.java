@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.plan.Plan;
 import versewind.plan.Player;
 import versewind.plan.ServiceHeading;
@@ -274,7 +275,7 @@ class FileCommandsTest {
 
     @Test
     void work_that_was_cut_off_is_offered_and_taken_up() {
-        OpenPlan open = Desk.shipped("harvest-festival");
+        OpenPlan open = Shipped.plan("harvest-festival");
         Plan draft = open.plan().withHymns(List.of());
         Desk offered = Desk.with(
                 open.plan(), open.instrument(), Update.empty(80, 24, Marks.UNICODE, Desk.TODAY), Optional.of(draft));
@@ -287,7 +288,7 @@ class FileCommandsTest {
 
     @Test
     void work_that_was_cut_off_can_be_forgotten() {
-        OpenPlan open = Desk.shipped("harvest-festival");
+        OpenPlan open = Shipped.plan("harvest-festival");
         Desk offered = Desk.with(
                 open.plan(),
                 open.instrument(),

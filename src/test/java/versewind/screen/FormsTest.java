@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.Shipped;
 import versewind.plan.Mood;
 import versewind.plan.Plan;
 import versewind.plan.Player;
@@ -369,7 +370,7 @@ class FormsTest {
 
     @Test
     void a_form_goes_when_its_plan_is_closed_for_another() {
-        OpenPlan wedding = Desk.shipped("wedding");
+        OpenPlan wedding = Shipped.plan("wedding");
         desk.press("e")
                 .answer(new FileEvent.PlanOpened(
                         "wedding",

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.Shipped;
 import versewind.plan.Plan;
 import versewind.screen.state.Event;
 
@@ -74,7 +75,7 @@ class KeptWorkTest {
     void work_taken_up_is_written_when_it_is_saved() {
         Desk offered = Desk.withDraft("harvest-festival", KeptWorkTest::withoutHymns);
         assertThat(Clerk.at(offered).press("<Enter>", "s").written())
-                .contains(withoutHymns(Desk.shipped("harvest-festival").plan()));
+                .contains(withoutHymns(Shipped.plan("harvest-festival").plan()));
     }
 
     @Test
@@ -115,7 +116,7 @@ class KeptWorkTest {
     }
 
     private static Desk forAnotherOrgan() {
-        Plan wedding = Desk.shipped("wedding").plan();
+        Plan wedding = Shipped.plan("wedding").plan();
         return Desk.withDraft("harvest-festival", plan -> wedding);
     }
 }

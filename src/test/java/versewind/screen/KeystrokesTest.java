@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.calibration.Experience;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
@@ -47,7 +48,7 @@ class KeystrokesTest {
 
     private final Desk desk = Desk.empty(80, 24);
     private Optional<Plan> written = Optional.empty();
-    private Instrument organ = Desk.instrument("st-tethwin");
+    private Instrument organ = Shipped.instrument("st-tethwin");
     private String sheet = "";
     private int keys;
     private int steps;
@@ -165,7 +166,7 @@ class KeystrokesTest {
         Hymn second = plan.hymns().get(1);
         assertThat(second.verses().get(0).mode()).isEqualTo(Mode.MELODY_SOLOED);
         assertThat(second.verses().get(2).mood()).isEqualTo(Mood.GENTLE);
-        assertThat(Assessment.of(plan, Desk.sound(Desk.instrument("st-tethwin")))
+        assertThat(Assessment.of(plan, Desk.sound(Shipped.instrument("st-tethwin")))
                         .wantingAttention())
                 .isEmpty();
         assertThat(keys).isLessThanOrEqualTo(MOST_KEYS);

@@ -3,6 +3,7 @@ package versewind.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.organ.IndexSet;
 import versewind.plan.Locks;
 import versewind.plan.Mood;
@@ -56,7 +57,7 @@ class LockCommandsTest {
     void what_is_locked_throughout_is_locked_in_a_hymn_brought_over() {
         desk.press("v", "V", "<Enter>")
                 .answer(new LibraryEvent.HymnBrought(
-                        Desk.shipped("harvest-festival")
+                        Shipped.plan("harvest-festival")
                                 .plan()
                                 .hymns()
                                 .get(1)

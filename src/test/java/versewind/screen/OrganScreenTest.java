@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import versewind.Shipped;
 import versewind.calibration.Experience;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
@@ -30,7 +31,7 @@ class OrganScreenTest {
     private static Desk bench(String organ, int columns, int rows) {
         return Desk.empty(columns, rows)
                 .answer(new OrganEvent.OrganOpened(
-                        organ, Desk.instrument(organ), Experience.NONE, "", Optional.empty()));
+                        organ, Shipped.instrument(organ), Experience.NONE, "", Optional.empty()));
     }
 
     private static Desk bench() {
@@ -108,7 +109,7 @@ class OrganScreenTest {
         desk.press("s");
 
         Wanted save = desk.effects().get(0);
-        assertThat(save.argument(0, Instrument.class)).isEqualTo(Desk.instrument("st-tethwin"));
+        assertThat(save.argument(0, Instrument.class)).isEqualTo(Shipped.instrument("st-tethwin"));
         assertThat(save.argument(1, FormerNames.class).stops()).containsOnlyKeys(new StopName("Great", "Montre 8"));
     }
 
@@ -121,7 +122,7 @@ class OrganScreenTest {
         assertThat(on(desk).problems()).isNotEmpty();
         desk.press("u");
         assertThat(on(desk).problems()).isEmpty();
-        assertThat(draft(desk).instrument()).contains(Desk.instrument("st-tethwin"));
+        assertThat(draft(desk).instrument()).contains(Shipped.instrument("st-tethwin"));
     }
 
     @Test
@@ -216,7 +217,7 @@ class OrganScreenTest {
     void work_that_was_kept_is_taken_up_or_forgotten() {
         OrganDraft changed = draft(bench().press("<Down>", "<Down>", "d"));
         Event opened = new OrganEvent.OrganOpened(
-                "st-tethwin", Desk.instrument("st-tethwin"), Experience.NONE, "", Optional.of(changed));
+                "st-tethwin", Shipped.instrument("st-tethwin"), Experience.NONE, "", Optional.of(changed));
 
         Desk taken = Desk.empty(80, 24).answer(opened).press("<Enter>");
         assertThat(draft(taken)).isEqualTo(changed);
@@ -266,7 +267,7 @@ class OrganScreenTest {
     @Test
     void another_volume_asks_about_the_reverberation_that_no_longer_fits() {
         Desk desk = bench().press("G", "'figures'", "<Enter>", "^U", "'50000'", "<Enter>");
-        Room room = Desk.instrument("st-tethwin").room();
+        Room room = Shipped.instrument("st-tethwin").room();
         assertThat(desk.question()).contains("% longer", "Change the reverberation times too?");
         Room.MeasuredTimes was = (Room.MeasuredTimes) room.reverberation();
         Room.MeasuredTimes kept = (Room.MeasuredTimes)

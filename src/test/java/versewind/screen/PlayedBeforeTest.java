@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
@@ -15,7 +16,7 @@ import versewind.store.OpenPlan;
 /** What was done with a hymn or its tune before, offered for a new one. */
 class PlayedBeforeTest {
 
-    private final OpenPlan earlier = Desk.shipped("harvest-festival");
+    private final OpenPlan earlier = Shipped.plan("harvest-festival");
     private final Hymn corvening = earlier.plan().hymns().get(0);
     private final Desk desk = Desk.blank().press("I", "'31'", "<Tab>", "<Tab>", "'corvening'", "<Enter>");
 

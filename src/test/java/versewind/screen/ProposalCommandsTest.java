@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.plan.Plan;
 import versewind.proposal.RegistrationProposer;
 import versewind.proposal.SearchProgress;
@@ -20,7 +21,7 @@ class ProposalCommandsTest {
 
     private ServiceProposal found(OptionalInt hymn) {
         RegistrationProposer registrant = RegistrationProposer.of(
-                Desk.sound(Desk.shipped("ordinary-sunday").instrument()));
+                Desk.sound(Shipped.plan("ordinary-sunday").instrument()));
         return hymn.isPresent()
                 ? registrant.forHymn(desk.plan(), hymn.getAsInt(), SearchProgress.PATIENT)
                 : registrant.forService(desk.plan(), SearchProgress.PATIENT);

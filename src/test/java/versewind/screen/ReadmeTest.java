@@ -11,13 +11,13 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.screen.plan.FileEvent;
 import versewind.screen.state.Event;
 import versewind.screen.state.State;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.Marks;
-import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 /** The parts of the README that are made from the program say what the program says. */
@@ -61,7 +61,7 @@ class ReadmeTest {
     }
 
     private static String picture() throws Exception {
-        OpenPlan open = new Library(Path.of("")).openPlan("harvest-festival");
+        OpenPlan open = Shipped.plan("harvest-festival");
         State state = Update.empty(80, 24, Marks.UNICODE, LocalDate.of(2026, 9, 28));
         Event opened = new FileEvent.PlanOpened(
                 "harvest-festival", open.plan(), open.instrument(), open.organ().calibrated(), Optional.empty());

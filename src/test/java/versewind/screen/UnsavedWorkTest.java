@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.Shipped;
 import versewind.screen.Clerk.Saving;
 import versewind.screen.library.LibraryEvent;
 import versewind.screen.library.LibraryScreen;
@@ -83,19 +84,19 @@ class UnsavedWorkTest {
     @Test
     void after_saving_the_other_plan_is_opened() {
         clerk.press(" ", "o", "'wedding'", "<Enter>", "s");
-        assertThat(desk.plan()).isEqualTo(Desk.shipped("wedding").plan());
+        assertThat(desk.plan()).isEqualTo(Shipped.plan("wedding").plan());
     }
 
     @Test
     void the_other_plan_is_opened_without_saving_if_that_is_wanted() {
         clerk.press(" ", "o", "'wedding'", "<Enter>", "x");
-        assertThat(desk.plan()).isEqualTo(Desk.shipped("wedding").plan());
+        assertThat(desk.plan()).isEqualTo(Shipped.plan("wedding").plan());
     }
 
     @Test
     void a_saved_plan_is_changed_for_another_without_a_question() {
         clerk.press("o", "'wedding'", "<Enter>");
-        assertThat(desk.plan()).isEqualTo(Desk.shipped("wedding").plan());
+        assertThat(desk.plan()).isEqualTo(Shipped.plan("wedding").plan());
     }
 
     @Test
@@ -142,7 +143,7 @@ class UnsavedWorkTest {
     @Test
     void a_new_plan_from_an_old_one_has_its_hymns() {
         clerk.press("o", "'wedding'", "^D", "'Silver wedding'", "<Enter>");
-        assertThat(desk.plan().hymns()).isEqualTo(Desk.shipped("wedding").plan().hymns());
+        assertThat(desk.plan().hymns()).isEqualTo(Shipped.plan("wedding").plan().hymns());
     }
 
     @ParameterizedTest

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.Calibration;
 import versewind.calibration.Experience;
@@ -54,7 +55,7 @@ class VerseFeedbackCommandsTest {
                 .orElseThrow();
         Experience experience = wanted.argument(0, Experience.class);
         CalibratedOrgan organ = CalibratedOrgan.of(
-                Desk.sound(Desk.shipped("harvest-festival").instrument()), Calibration.NONE, experience);
+                Desk.sound(Shipped.plan("harvest-festival").instrument()), Calibration.NONE, experience);
         desk.answer(new PlanEvent.UsualKept(organ, wanted.argument(1, Optional.class)));
         return experience;
     }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
@@ -102,7 +103,7 @@ class WindowTest {
 
     @Test
     void the_hymn_where_we_are_is_shown_in_a_hymn_without_verses() {
-        Plan many = Desk.shipped("harvest-festival").plan();
+        Plan many = Shipped.plan("harvest-festival").plan();
         Desk desk = Desk.with(
                 "harvest-festival",
                 plan -> plan.withHymns(IntStream.range(0, 30)

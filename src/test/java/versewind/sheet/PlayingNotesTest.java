@@ -5,14 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import versewind.organ.Registration;
-import versewind.store.BadFile;
 
 class PlayingNotesTest {
 
     @Test
-    void the_breath_stands_once_over_a_hymn_and_not_where_there_is_nothing_between() throws BadFile {
+    void the_breath_stands_once_over_a_hymn_and_not_where_there_is_nothing_between() {
         Registration silent = Registration.silent(Sheets.organ());
         Sheet sheet = Sheets.of(
                 Sheets.hymn("1", Sheets.verse("V1", "", silent), Sheets.verse("V2", "", silent)),
@@ -21,8 +20,8 @@ class PlayingNotesTest {
     }
 
     @ParameterizedTest
-    @FieldSource("versewind.sheet.Sheets#SHIPPED")
-    void the_touch_is_said_first_and_again_only_where_it_changes(String plan) throws BadFile {
+    @MethodSource("versewind.Shipped#plans")
+    void the_touch_is_said_first_and_again_only_where_it_changes(String plan) {
         for (HymnSheet hymn : Sheets.shipped(plan, SheetOptions.USUAL).hymns()) {
             List<String> touches = hymn.verses().stream()
                     .flatMap(verse -> verse.played().stream())
@@ -36,7 +35,7 @@ class PlayingNotesTest {
     }
 
     @Test
-    void more_moves_than_the_breath_has_room_for_are_told_at_their_verse() throws BadFile {
+    void more_moves_than_the_breath_has_room_for_are_told_at_their_verse() {
         Sheet sheet = Sheets.of(Sheets.hymn(
                 "1",
                 Sheets.verse("V1", "", Registration.silent(Sheets.organ()).toggleStop(0)),
@@ -46,7 +45,7 @@ class PlayingNotesTest {
     }
 
     @Test
-    void the_touch_says_how_long_notes_are_held_unless_they_are_held_whole() throws BadFile {
+    void the_touch_says_how_long_notes_are_held_unless_they_are_held_whole() {
         Sheet thin = Sheets.shipped("advent-candlelight", Sheets.LARGE);
         assertThat(thin.hymns().get(0).verses().get(0).played()).contains("Legato.");
         Sheet full = Sheets.shipped("easter-cathedral", Sheets.LARGE);

@@ -9,9 +9,10 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.Golden;
+import versewind.Shipped;
 import versewind.organ.NotationException;
 import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
@@ -28,7 +29,7 @@ class SheetHtmlTest {
 
     @Test
     void the_sheets_of_the_shipped_plans_are_valid_html() throws BadFile, InterruptedException {
-        for (String plan : Sheets.SHIPPED) {
+        for (String plan : Shipped.plans()) {
             assertThat(validator.complaints(SheetHtml.of(Sheets.shipped(plan, SheetOptions.USUAL))))
                     .as(plan)
                     .isEmpty();
@@ -98,7 +99,7 @@ class SheetHtmlTest {
     }
 
     @Test
-    void headings_go_down_one_step_at_a_time_and_the_picture_says_what_it_is() throws BadFile {
+    void headings_go_down_one_step_at_a_time_and_the_picture_says_what_it_is() {
         String html = SheetHtml.of(Sheets.shipped("easter-cathedral", SheetOptions.USUAL));
         List<Integer> levels = new ArrayList<>();
         Matcher heading = Pattern.compile("<h([1-6])").matcher(html);
@@ -129,8 +130,8 @@ class SheetHtmlTest {
     }
 
     @ParameterizedTest
-    @FieldSource("versewind.sheet.Sheets#SHIPPED")
-    void the_service_has_one_page_and_every_hymn_another(String plan) throws BadFile {
+    @MethodSource("versewind.Shipped#plans")
+    void the_service_has_one_page_and_every_hymn_another(String plan) {
         Sheet sheet = Sheets.shipped(plan, SheetOptions.USUAL);
         String html = SheetHtml.of(sheet);
         assertThat(kinds(html)).hasSize(sheet.hymns().size() + 1).startsWith("overview");
@@ -142,7 +143,7 @@ class SheetHtmlTest {
     }
 
     @Test
-    void for_a_deputy_the_organ_comes_first_and_the_registrants_list_last() throws BadFile {
+    void for_a_deputy_the_organ_comes_first_and_the_registrants_list_last() {
         String html = SheetHtml.of(Sheets.shipped("ordinary-sunday", Sheets.DEPUTY));
         assertThat(kinds(html)).startsWith("organ", "overview", "hymn").endsWith("registrant");
         String first = html.substring(html.indexOf("<section"), html.indexOf("</section>"));
@@ -161,7 +162,7 @@ class SheetHtmlTest {
     }
 
     @Test
-    void levels_and_verdicts_stand_on_the_first_page_only() throws BadFile {
+    void levels_and_verdicts_stand_on_the_first_page_only() {
         String html = SheetHtml.of(Sheets.shipped("harvest-festival", SheetOptions.USUAL));
         String hymns = html.substring(html.indexOf("</section>"));
         assertThat(count(html, "in&#160;10")).isGreaterThan(10);
@@ -169,7 +170,7 @@ class SheetHtmlTest {
     }
 
     @Test
-    void long_names_of_divisions_have_room_beside_their_stops() throws BadFile {
+    void long_names_of_divisions_have_room_beside_their_stops() {
         assertThat(count(SheetHtml.of(Sheets.shipped("wedding", SheetOptions.USUAL)), "--stops:[0-9.]+em;"))
                 .isGreaterThan(3);
     }
@@ -182,14 +183,14 @@ class SheetHtmlTest {
     }
 
     @Test
-    void only_what_changes_leaves_the_stops_of_later_verses_out() throws BadFile {
+    void only_what_changes_leaves_the_stops_of_later_verses_out() {
         String whole = SheetHtml.of(Sheets.shipped("harvest-festival", SheetOptions.USUAL));
         Sheet sheet = Sheets.shipped("harvest-festival", Sheets.CHANGES);
         long lists = count(SheetHtml.of(sheet), "<ul class=\"stops\"");
         assertThat(lists).isLessThanOrEqualTo(sheet.hymns().size()).isLessThan(count(whole, "<ul class=\"stops\""));
     }
 
-    private static Registration drawn(String typed) throws BadFile {
+    private static Registration drawn(String typed) {
         try {
             return new RegistrationText(Sheets.organ()).parse(typed);
         } catch (NotationException wrong) {
@@ -198,7 +199,7 @@ class SheetHtmlTest {
     }
 
     @Test
-    void a_small_sheet_reads_as_before() throws BadFile {
+    void a_small_sheet_reads_as_before() {
         Registration soft = drawn("Great: Open Diapason 8; Pedal: Bourdon 16; Swell closed");
         Registration loud = drawn("Great: all; couplers: Great to Pedal; Tremulant drawn");
         Sheet sheet = Sheets.of(Sheets.hymn("1", Sheets.verse("V1", "G1", soft), Sheets.verse("V2", "", loud)));

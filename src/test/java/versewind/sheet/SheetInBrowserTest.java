@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.store.BadFile;
 
@@ -129,7 +129,7 @@ class SheetInBrowserTest {
     }
 
     @ParameterizedTest
-    @FieldSource("versewind.sheet.Sheets#SHIPPED")
+    @MethodSource("versewind.Shipped#plans")
     void every_page_fits_one_leaf_of_a4_a5_and_letter(String plan) throws BadFile, IOException, InterruptedException {
         open(plan, SheetOptions.USUAL);
         int pages = browser.value("document.querySelectorAll('.page').length").asInt();

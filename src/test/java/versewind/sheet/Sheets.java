@@ -1,11 +1,11 @@
 package versewind.sheet;
 
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.Hymn;
@@ -15,8 +15,6 @@ import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
 import versewind.sound.OrganSound;
-import versewind.store.BadFile;
-import versewind.store.Library;
 import versewind.store.OpenPlan;
 
 /** Sheets of shipped plans, and of plans with odd words in them. */
@@ -44,14 +42,6 @@ final class Sheets {
             SheetOptions.Steps.LEFT_OUT,
             SheetOptions.Reader.DEPUTY);
 
-    static final List<String> SHIPPED = List.of(
-            "advent-candlelight",
-            "ash-wednesday",
-            "easter-cathedral",
-            "harvest-festival",
-            "ordinary-sunday",
-            "wedding");
-
     private Sheets() {}
 
     private record Wanted(String plan, SheetOptions wishes) {}
@@ -59,7 +49,7 @@ final class Sheets {
     private static final Map<Wanted, Sheet> MADE = new HashMap<>();
 
     /** Every sheet is made once: the ladder of a large organ takes its time. */
-    static Sheet shipped(String plan, SheetOptions wishes) throws BadFile {
+    static Sheet shipped(String plan, SheetOptions wishes) {
         Wanted wanted = new Wanted(plan, wishes);
         if (!MADE.containsKey(wanted)) {
             MADE.put(wanted, made(plan, wishes));
@@ -67,16 +57,16 @@ final class Sheets {
         return MADE.get(wanted);
     }
 
-    private static Sheet made(String plan, SheetOptions wishes) throws BadFile {
-        OpenPlan open = new Library(Path.of("")).openPlan(plan);
+    private static Sheet made(String plan, SheetOptions wishes) {
+        OpenPlan open = Shipped.plan(plan);
         return Sheet.of(open.plan(), OrganSound.open(open.instrument()), wishes);
     }
 
-    static Instrument organ() throws BadFile {
-        return new Library(Path.of("")).openInstrument("st-tethwin");
+    static Instrument organ() {
+        return Shipped.instrument("st-tethwin");
     }
 
-    static Sheet of(Hymn... hymns) throws BadFile {
+    static Sheet of(Hymn... hymns) {
         Plan plan = new Plan(new ServiceHeading("Evensong", Optional.empty(), 80, ""), "st-tethwin", List.of(hymns));
         return Sheet.of(plan, OrganSound.open(organ()), SheetOptions.USUAL);
     }
@@ -85,7 +75,7 @@ final class Sheets {
         return new Hymn(number, "Title of " + number, "", "", "", OptionalInt.empty(), "", List.of(verses));
     }
 
-    static Verse verse(String label, String piston, Registration drawn) throws BadFile {
+    static Verse verse(String label, String piston, Registration drawn) {
         return Verses.blank(organ(), VerseKind.VERSE)
                 .withLabel(label)
                 .withPiston(piston)
@@ -93,7 +83,7 @@ final class Sheets {
     }
 
     /** A sheet on which every word that can be typed is one that means harm. */
-    static Sheet odd(String word) throws BadFile {
+    static Sheet odd(String word) {
         Verse verse = verse(word, word, Registration.full(organ())).withNote(word);
         Hymn hymn = new Hymn(word, word, word, word, word, OptionalInt.of(60), word, List.of(verse, verse));
         Plan plan = new Plan(new ServiceHeading(word, Optional.empty(), 80, word), "st-tethwin", List.of(hymn));

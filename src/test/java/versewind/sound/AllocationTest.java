@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
-import java.nio.file.Path;
 import java.util.OptionalInt;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
@@ -16,8 +16,6 @@ import versewind.plan.Mode;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
-import versewind.store.BadFile;
-import versewind.store.Library;
 
 /** What an estimate leaves to be swept up must not grow with the organ, whether Java has got into its stride or not. */
 class AllocationTest {
@@ -30,8 +28,8 @@ class AllocationTest {
     /** An array with an entry a stop would be 800 bytes more on an organ of 100. */
     private static final long MOST_MORE_BYTES = 200;
 
-    private static long bytesAnEstimate(String instrument, Mode mode) throws BadFile {
-        Instrument organ = new Library(Path.of("")).openInstrument(instrument);
+    private static long bytesAnEstimate(String instrument, Mode mode) {
+        Instrument organ = Shipped.instrument(instrument);
         OrganSound sound = OrganSound.open(organ);
         Verse full = Verses.blank(organ, VerseKind.VERSE)
                 .withMode(mode)
@@ -55,7 +53,7 @@ class AllocationTest {
 
     @ParameterizedTest
     @EnumSource(Mode.class)
-    void an_estimate_on_a_large_organ_allocates_no_more_than_on_a_small_one(Mode mode) throws BadFile {
+    void an_estimate_on_a_large_organ_allocates_no_more_than_on_a_small_one(Mode mode) {
         long small = bytesAnEstimate("little-corvening", mode);
         long large = bytesAnEstimate("ostmere-cathedral", mode);
 

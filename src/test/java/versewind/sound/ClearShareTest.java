@@ -3,13 +3,13 @@ package versewind.sound;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Trims;
@@ -20,8 +20,6 @@ import versewind.plan.Singing;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
 import versewind.plan.Verses;
-import versewind.store.InstrumentEntry;
-import versewind.store.Library;
 
 /** The share that a search asks of a registration: beside the whole estimate, its bounds, and its growth. */
 class ClearShareTest {
@@ -34,7 +32,7 @@ class ClearShareTest {
             | 1 << KeyRouting.bit(VoicePart.SOPRANO, 1);
 
     private static OrganSound open(String id) throws Exception {
-        return OrganSound.open(new Library(Path.of("")).openInstrument(id));
+        return OrganSound.open(Shipped.instrument(id));
     }
 
     @ParameterizedTest
@@ -60,8 +58,7 @@ class ClearShareTest {
 
     @Test
     void a_stop_more_never_lowers_the_lead_and_never_helps_the_words() throws Exception {
-        List<String> organs = new Library(Path.of(""))
-                .instruments().stream().map(InstrumentEntry::id).toList();
+        List<String> organs = Shipped.ORGANS;
         for (String id : organs) {
             OrganSound sound = open(id);
             Instrument organ = sound.organ();
@@ -90,8 +87,7 @@ class ClearShareTest {
      */
     @Test
     void a_stop_more_in_the_melody_never_hides_it_and_one_beneath_it_never_helps_it() throws Exception {
-        List<String> organs = new Library(Path.of(""))
-                .instruments().stream().map(InstrumentEntry::id).toList();
+        List<String> organs = Shipped.ORGANS;
         int tried = 0;
         int helped = 0;
         for (String id : organs) {

@@ -2,9 +2,6 @@ package versewind.sound;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -12,6 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import versewind.Shipped;
 import versewind.agreement.RandomInstruments;
 import versewind.organ.Coupler;
 import versewind.organ.Family;
@@ -22,8 +20,6 @@ import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Mode;
 import versewind.plan.Singing;
-import versewind.store.InstrumentEntry;
-import versewind.store.Library;
 
 class DynamicTest {
 
@@ -46,7 +42,7 @@ class DynamicTest {
                 + " + Swell to Great"
     })
     void the_words_follow_the_order_of_building_up(Dynamic dynamic, String drawn) throws Exception {
-        Instrument organ = new Library(Path.of("")).openInstrument("st-tethwin");
+        Instrument organ = Shipped.instrument("st-tethwin");
         HandsAndFeet hands = HandsAndFeet.on(HandsAndFeet.Layout.FOUR_PARTS, 0);
         String eight = dynamic == Dynamic.P ? "Pedal: Bass Flute 8" : "Pedal: Principal 8";
         String[] knobs = TrialOrgan.and(drawn.split(" \\+ "), "Pedal: Bourdon 16", eight, "Great to Pedal");
@@ -66,7 +62,7 @@ class DynamicTest {
      */
     @ParameterizedTest
     @MethodSource
-    void on_organs_of_every_size_the_words_follow_the_order_of_building_up(Instrument organ) {
+    void on_organs_of_every_size_the_words_follow_the_order_of_building_up(Instrument organ) throws Exception {
         follow(new Ladder(organ, HandsAndFeet.Layout.MANUALS_ONLY));
         follow(new Ladder(organ, HandsAndFeet.Layout.FOUR_PARTS));
     }
@@ -94,13 +90,9 @@ class DynamicTest {
         assertThat(ladder.dynamic(ladder.everything())).isGreaterThanOrEqualTo(Dynamic.MF);
     }
 
-    static Stream<Instrument> on_organs_of_every_size_the_words_follow_the_order_of_building_up() throws Exception {
-        Library library = new Library(Path.of(""));
-        List<Instrument> organs = new ArrayList<>(RandomInstruments.all());
-        for (InstrumentEntry entry : library.instruments()) {
-            organs.add(library.openInstrument(entry.id()));
-        }
-        return organs.stream();
+    static Stream<Instrument> on_organs_of_every_size_the_words_follow_the_order_of_building_up() {
+        return Stream.concat(
+                RandomInstruments.all().stream(), Shipped.ORGANS.stream().map(Shipped::instrument));
     }
 
     /** What can be drawn on the main division of an organ, in the hands alone or with the pedal coupled to it. */

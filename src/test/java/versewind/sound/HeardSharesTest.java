@@ -5,11 +5,11 @@ import static versewind.plan.HeardAs.RIGHT;
 import static versewind.plan.HeardAs.TOO_SOFT;
 import static versewind.plan.HeardAs.TOO_STRONG;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.organ.BoxPosition;
 import versewind.organ.IndexSet;
 import versewind.organ.NotationException;
@@ -19,7 +19,6 @@ import versewind.plan.HeardAs;
 import versewind.plan.Singing;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
-import versewind.store.Library;
 
 /** Verses beside others that were heard: in order of strength, for as many singers or fewer. */
 class HeardSharesTest {
@@ -34,7 +33,7 @@ class HeardSharesTest {
     private final Verse sung;
 
     HeardSharesTest() throws Exception {
-        var open = new Library(Path.of("")).openPlan("harvest-festival");
+        var open = Shipped.plan("harvest-festival");
         sound = OrganSound.open(open.instrument());
         sung = open.plan().hymns().get(0).verses().get(1).withPeople(OptionalInt.empty());
     }

@@ -3,20 +3,19 @@ package versewind.sound;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 import versewind.organ.Registration;
 import versewind.organ.Trims;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Singing;
 import versewind.plan.Verse;
-import versewind.store.Library;
 
 class LevelSensitivityTest {
 
@@ -28,7 +27,7 @@ class LevelSensitivityTest {
     private final Parameters parameters;
 
     LevelSensitivityTest() throws Exception {
-        var open = new Library(Path.of("")).openPlan("harvest-festival");
+        var open = Shipped.plan("harvest-festival");
         organ = open.instrument();
         open.plan().hymns().forEach(hymn -> verses.addAll(hymn.verses()));
         sound = OrganSound.open(organ);

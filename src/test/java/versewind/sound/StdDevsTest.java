@@ -3,7 +3,6 @@ package versewind.sound;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,8 +13,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import versewind.Shipped;
 import versewind.plan.Verse;
-import versewind.store.Library;
 
 /**
  * That what stands after "plus or minus" is true: 500 organs, with their singers and rooms, are drawn from what is not
@@ -77,7 +76,7 @@ class StdDevsTest {
         for (Stated stated : Stated.values()) {
             COUNTS.put(stated, new Count());
         }
-        var open = new Library(Path.of("")).openPlan("harvest-festival");
+        var open = Shipped.plan("harvest-festival");
         List<Verse> verses = new ArrayList<>();
         open.plan().hymns().forEach(hymn -> verses.addAll(hymn.verses()));
         OrganSound estimated = OrganSound.open(open.instrument());

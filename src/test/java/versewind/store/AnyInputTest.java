@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.Shipped;
 import versewind.plan.Plan;
 import versewind.plan.Undo;
 import versewind.schema.KnownOrgan;
@@ -142,7 +143,7 @@ class AnyInputTest {
     @Test
     void any_instrument() throws Exception {
         tryAll(
-                texts(Shipped.instruments().stream().limit(3)),
+                texts(Shipped.instrumentFiles().stream().limit(3)),
                 OTHERS,
                 text -> InstrumentJson.read(Path.of("organ"), text.getBytes(StandardCharsets.UTF_8)));
     }

@@ -6,8 +6,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 import versewind.schema.KnownOrgan;
 
@@ -98,29 +101,35 @@ class FuzzTest {
 
     @Test
     void a_plan_cut_off_at_any_byte_is_refused_with_a_line() throws IOException, BadFile {
-        Path file = Shipped.smallest(Shipped.plans());
+        Path file = smallest(Shipped.planFiles());
 
         cutEverywhere(file, plan(file));
     }
 
     @Test
     void an_instrument_cut_off_at_any_byte_is_refused_with_a_line() throws IOException {
-        Path file = Shipped.smallest(Shipped.instruments());
+        Path file = smallest(Shipped.instrumentFiles());
 
         cutEverywhere(file, instrument(file));
     }
 
     @Test
     void a_plan_with_bytes_changed_at_random_is_read_or_refused_with_a_line() throws IOException, BadFile {
-        for (Path file : Shipped.plans()) {
-            changeAtRandom(file, MUTATIONS / Shipped.plans().size(), plan(file));
+        for (Path file : Shipped.planFiles()) {
+            changeAtRandom(file, MUTATIONS / Shipped.planFiles().size(), plan(file));
         }
     }
 
     @Test
     void an_instrument_with_bytes_changed_at_random_is_read_or_refused_with_a_line() throws IOException {
-        for (Path file : Shipped.instruments()) {
-            changeAtRandom(file, MUTATIONS / Shipped.instruments().size(), instrument(file));
+        for (Path file : Shipped.instrumentFiles()) {
+            changeAtRandom(file, MUTATIONS / Shipped.instrumentFiles().size(), instrument(file));
         }
+    }
+
+    private static Path smallest(List<Path> files) {
+        return files.stream()
+                .min(Comparator.comparing(file -> file.toFile().length()))
+                .orElseThrow();
     }
 }

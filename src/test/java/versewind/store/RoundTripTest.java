@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.schema.KnownOrgan;
@@ -17,11 +18,11 @@ import versewind.schema.RandomWorks;
 class RoundTripTest {
 
     static List<Path> instruments() {
-        return Shipped.instruments();
+        return Shipped.instrumentFiles();
     }
 
     static List<Path> plans() {
-        return Shipped.plans();
+        return Shipped.planFiles();
     }
 
     @ParameterizedTest

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import versewind.Shipped;
 import versewind.calibration.Experience;
 import versewind.calibration.Fit;
 import versewind.calibration.MeterReading;
@@ -55,11 +56,11 @@ class SchemaTest {
     }
 
     static List<Path> instruments() {
-        return Shipped.instruments();
+        return Shipped.instrumentFiles();
     }
 
     static List<Path> plans() {
-        return Shipped.plans();
+        return Shipped.planFiles();
     }
 
     static Stream<BrokenFiles.Broken> plansOfWrongShape() {

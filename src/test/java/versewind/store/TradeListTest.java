@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import versewind.Golden;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 import versewind.schema.RandomWorks;
 import versewind.stoplist.StopList;
@@ -17,7 +18,7 @@ import versewind.stoplist.TradeList;
 class TradeListTest {
 
     static List<String> shipped() {
-        return Shipped.instruments().stream().map(JsonFolder::idOf).toList();
+        return Shipped.instrumentFiles().stream().map(JsonFolder::idOf).toList();
     }
 
     private static Instrument organ(String id) throws BadFile {

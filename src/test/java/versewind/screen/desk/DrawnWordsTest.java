@@ -3,18 +3,18 @@ package versewind.screen.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
 import versewind.organ.NotationException;
 import versewind.organ.Registration;
 import versewind.organ.RegistrationText;
-import versewind.screen.Desk;
 import versewind.screen.toolkit.Marks;
 import versewind.sheet.DivisionLine;
 
 class DrawnWordsTest {
 
-    private final Instrument organ = Desk.instrument("ostmere-cathedral");
+    private final Instrument organ = Shipped.instrument("ostmere-cathedral");
 
     private String byTheRest(IndexSet notDrawn, String besides) throws NotationException {
         int swell = organ.division("Swell").orElseThrow();

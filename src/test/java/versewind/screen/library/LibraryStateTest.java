@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.organ.Counterparts;
 import versewind.screen.Desk;
 import versewind.screen.Wanted;
@@ -241,7 +242,7 @@ class LibraryStateTest {
 
     @Test
     void a_hymn_is_brought_over_and_what_was_replaced_is_told() {
-        OpenPlan easter = Desk.shipped("easter-cathedral");
+        OpenPlan easter = Shipped.plan("easter-cathedral");
         Desk open = Desk.with("ash-wednesday", 80, 24);
         int hymns = open.plan().hymns().size();
         open.press("b")
@@ -267,7 +268,7 @@ class LibraryStateTest {
 
     @Test
     void on_the_same_organ_a_hymn_comes_over_unchanged_and_nothing_is_asked() {
-        OpenPlan harvest = Desk.shipped("harvest-festival");
+        OpenPlan harvest = Shipped.plan("harvest-festival");
         Desk open = Desk.with("harvest-festival", 80, 24);
         open.answer(new LibraryEvent.HymnBrought(
                 harvest.plan().hymns().get(2), harvest.instrument(), Effect.Bringing.NEW_HYMN));

@@ -7,13 +7,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.Shipped;
 import versewind.organ.Instrument;
-import versewind.screen.Desk;
 
 class FinderTest {
 
-    private static final Instrument PARISH = Desk.instrument("st-tethwin");
-    private static final Instrument ABBEY = Desk.instrument("ambrelow");
+    private static final Instrument PARISH = Shipped.instrument("st-tethwin");
+    private static final Instrument ABBEY = Shipped.instrument("ambrelow");
 
     private static List<String> found(Instrument organ, String typed) {
         List<Item> items = StopGridLayout.of(organ, 60, 20).items();

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import versewind.Shipped;
 import versewind.organ.Instrument;
 import versewind.plan.Plan;
 import versewind.plan.ServiceHeading;
@@ -38,7 +39,7 @@ class StopGridLayoutTest {
 
     static Stream<Organ> organs() {
         return Stream.of("ambrelow", "foundlings-chapel", "little-corvening", "ostmere-cathedral", "st-tethwin")
-                .map(id -> new Organ(id, Desk.instrument(id)));
+                .map(id -> new Organ(id, Shipped.instrument(id)));
     }
 
     private static List<Size> sizes() {
@@ -212,20 +213,20 @@ class StopGridLayoutTest {
 
     @Test
     void the_parish_organ_stands_on_one_page_of_an_ordinary_screen() {
-        Organ parish = new Organ("st-tethwin", Desk.instrument("st-tethwin"));
+        Organ parish = new Organ("st-tethwin", Shipped.instrument("st-tethwin"));
         assertThat(jamb(parish, new Size(80, 24)).pages()).containsExactly(0);
     }
 
     @Test
     void the_cathedral_organ_stands_on_four_pages_of_an_ordinary_screen() {
-        Organ cathedral = new Organ("ostmere-cathedral", Desk.instrument("ostmere-cathedral"));
+        Organ cathedral = new Organ("ostmere-cathedral", Shipped.instrument("ostmere-cathedral"));
         assertThat(jamb(cathedral, new Size(80, 24)).pages()).hasSize(4);
     }
 
     @ParameterizedTest
     @ValueSource(ints = {80, 100, 120, 160, 200})
     void a_higher_screen_needs_no_more_pages(int columns) {
-        Organ cathedral = new Organ("ostmere-cathedral", Desk.instrument("ostmere-cathedral"));
+        Organ cathedral = new Organ("ostmere-cathedral", Shipped.instrument("ostmere-cathedral"));
         List<Integer> pages = IntStream.rangeClosed(18, 60)
                 .mapToObj(
                         rows -> jamb(cathedral, new Size(columns, rows)).pages().size())

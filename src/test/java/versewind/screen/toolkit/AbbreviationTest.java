@@ -6,8 +6,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import versewind.Shipped;
 import versewind.organ.Instrument;
-import versewind.screen.Desk;
 
 class AbbreviationTest {
 
@@ -53,7 +53,7 @@ class AbbreviationTest {
     @Test
     void a_name_never_takes_more_columns_than_it_may() {
         Random random = new Random(7);
-        Instrument organ = Desk.instrument("ostmere-cathedral");
+        Instrument organ = Shipped.instrument("ostmere-cathedral");
         for (Instrument.Knob knob : organ.stops()) {
             int columns = random.nextInt(25);
             assertThat(Text.columns(Abbreviation.of(knob.stop().name(), columns, "…")))
