@@ -10,6 +10,7 @@ import versewind.plan.Hymn;
 import versewind.plan.Mode;
 import versewind.plan.Mood;
 import versewind.plan.Share;
+import versewind.plan.Singing;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.sound.Balance;
@@ -21,36 +22,51 @@ public final class Wording {
     /** Of stops that are drawn and do not sound in this verse. */
     public static final String WAITS = "not heard here";
 
+    private static final String CONGREGATION = "congregation of ";
+    private static final String SINGING = ", singing ";
     private static final String RIGHT_HAND = ", right hand ";
     private static final String LEFT_HAND = ", left ";
 
     private Wording() {}
 
-    /** Who sings and how: "congregation of 180, ordinary", "organ alone". */
+    /** Who sings and how: "congregation of 180, singing strongly", "organ alone". */
     public static String who(Verse verse, int people, Estimate estimate) {
         if (verse.isPlayed() && verse.kind().isOrganAlone() && verse.sungBy() != SungBy.MELODY_SOLOED) {
             return "organ alone";
         }
-        String strength = ", " + verse.singing().word();
+        String strength = singing(verse.singing());
         int present = verse.people().orElse(people);
         return switch (verse.sungBy()) {
-            case CONGREGATION -> "congregation of " + present + share(verse) + strength;
+            case CONGREGATION -> CONGREGATION + present + inTen(verse);
             case SMALL_CHOIR -> "small choir of " + estimate.singers() + strength;
             case SOLO_VOICE -> "soloist" + strength;
             case MELODY_SOLOED -> "the melody soloed";
-            case DESCANT -> "descant over a congregation of " + present + share(verse) + strength;
+            case DESCANT -> "descant over a " + CONGREGATION + present + inTen(verse);
             case TREBLES -> estimate.singers() + " trebles" + strength;
-            case ALTERNATION -> "congregation of " + present + " in alternation" + share(verse) + strength;
+            case ALTERNATION -> CONGREGATION + present + " in alternation" + inTen(verse);
             case UNACCOMPANIED -> "unaccompanied";
             case UNACCOMPANIED_VOICES -> "choir, unaccompanied";
             case UNACCOMPANIED_SOLO -> "solo voice, unaccompanied";
         };
     }
 
-    /** How many of those present sing, where it is not as many as usual: ", 3 in 10 singing". */
-    private static String share(Verse verse) {
+    /** How strongly they sing, where it is not as usual: ", singing gently". */
+    private static String singing(Singing singing) {
+        return switch (singing) {
+            case ORDINARY -> "";
+            case GENTLE -> SINGING + "gently";
+            case STRONG -> SINGING + "strongly";
+            case FULL_VOICE -> SINGING + "with full voice";
+        };
+    }
+
+    /** The same, after how many of those present sing, where it is not as many as usual: ", 3 in 10 singing gently". */
+    private static String inTen(Verse verse) {
         int inTen = verse.sung().share().inTen();
-        return inTen == Share.USUAL_IN_TEN ? "" : ", " + inTen + " in 10 singing";
+        String strength = singing(verse.singing());
+        return inTen == Share.USUAL_IN_TEN
+                ? strength
+                : ", " + inTen + " in 10 " + (strength.isEmpty() ? "singing" : strength.substring(2));
     }
 
     /** A verse in a sentence: "V2"; one that bears its usual name "the last verse", "the introduction", "the Amen". */
@@ -79,7 +95,12 @@ public final class Wording {
         return words.replace(RIGHT_HAND, ", R.H. ").replace(LEFT_HAND, ", L.H. ");
     }
 
-    /** Both: "congregation of 180, ordinary; four parts on Great". */
+    /** Who sings in fewer words: "480 people, strongly". */
+    public static String shortWho(String words) {
+        return words.replaceFirst("(?:a )?" + CONGREGATION + "(\\d+)", "$1 people").replace(SINGING, ", ");
+    }
+
+    /** Both: "congregation of 180; four parts on Great". */
     public static String playing(Verse verse, int people, Estimate estimate, Instrument organ) {
         String also =
                 (verse.mood() == Mood.PLAIN ? "" : "; to sound " + verse.mood().word())

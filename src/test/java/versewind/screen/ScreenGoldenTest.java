@@ -118,12 +118,12 @@ class ScreenGoldenTest {
                         "sunday-80x24",
                         Desk.with("ordinary-sunday", 80, 24).press("n"),
                         "Wide is the gate of the morning  LARKSTILE  8 7 8 7  G  ♩100",
-                        "V1 ─ congregation of 140, ordinary ─ four parts on Great ─ piston G3"),
+                        "V1 ─ congregation of 140 ─ four parts on Great ─ piston G3"),
                 new Case(
                         "wedding-80x24",
                         Desk.with("wedding", 80, 24).press("]", "n"),
                         "▸V1     solo",
-                        "soloist, strong ─ manuals only on Récit expressif",
+                        "soloist, strongly ─ manuals only on Récit expressif",
                         "Récit expres. closed│"),
                 new Case(
                         "ash-wednesday-80x24",
@@ -150,7 +150,7 @@ class ScreenGoldenTest {
                         "choir-80x24",
                         Desk.with("harvest-festival", 80, 24).press("n", "2", "-"),
                         "▸V1      choir",
-                        "small choir of 16, gentle",
+                        "small choir of 16, singing gently",
                         "▪ unsaved"),
                 new Case(
                         "silent-80x24",
@@ -278,7 +278,7 @@ class ScreenGoldenTest {
                 new Case(
                         "solo-voice-80x24",
                         Desk.with("wedding", 80, 24).press("]", "n"),
-                        "soloist, strong",
+                        "soloist, strongly",
                         "Soprano alone. On the"),
                 new Case(
                         "ascii-60x18", Desk.with("wedding", 60, 18, Marks.ASCII).press("n"), "Grand-Orgue"),

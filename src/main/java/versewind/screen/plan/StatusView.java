@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import versewind.calibration.HeardRegistration;
 import versewind.plan.Locks;
 import versewind.plan.Mood;
@@ -122,8 +123,10 @@ final class StatusView {
             frame.write(1, y, frame.fit(String.join("; ", parts), limit - 1), Style.TEXT);
             return;
         }
-        if (parts.stream().mapToInt(part -> Text.columns(part) + 3).sum() > limit) {
-            parts.replaceAll(Wording::shortHands);
+        for (UnaryOperator<String> shorter : List.<UnaryOperator<String>>of(Wording::shortHands, Wording::shortWho)) {
+            if (parts.stream().mapToInt(part -> Text.columns(part) + 3).sum() > limit) {
+                parts.replaceAll(shorter);
+            }
         }
         int x = 1;
         for (int i = 0; i < parts.size(); i++) {

@@ -32,19 +32,18 @@ final class VerseListView {
 
     private VerseListView() {}
 
-    /** The columns of a row, from the width of the list; a mark of a verse that may be left out has room. */
+    /** The columns of a row, from the width of the list; there is room for labels, and for a mark of what may be left out. */
     private record Columns(int x, int label, int bar, int word) {
 
         static Columns of(Layout layout, List<Verse> verses) {
             int fixed = 1 + 1 + WHO + 1 + LEVEL + 1 + 1 + 1;
             int rest = layout.listWidth() - fixed;
             int word = rest >= 6 + 8 + WORD + 1 ? WORD + 1 : 0;
-            int bracketed = verses.stream()
-                    .filter(Verse::isOptional)
+            int widest = verses.stream()
                     .mapToInt(verse -> Text.columns(VerseListView.label(verse)))
                     .max()
                     .orElse(0);
-            int label = Math.max(5, Math.min(9, Math.max(Math.min(bracketed, rest - word - SHARE), (rest - word) / 2)));
+            int label = Math.max(5, Math.min(9, Math.max(Math.min(widest, rest - word - SHARE), (rest - word) / 2)));
             return new Columns(layout.listX(), label, rest - word - label, word);
         }
 
