@@ -14,6 +14,15 @@ public enum BoxPosition implements Worded {
         this.opening = opening;
     }
 
+    /** In words that say what it is: "half open". */
+    public String opened() {
+        return switch (this) {
+            case CLOSED, OPEN -> word();
+            case QUARTER -> "a quarter open";
+            case HALF, THREE_QUARTERS -> word() + " open";
+        };
+    }
+
     /** Share of the shutters' full turn: 0 closed, 1 open. */
     public double opening() {
         return opening;

@@ -38,6 +38,11 @@ public record Hymn(
         return "Hymn " + number;
     }
 
+    /** Number and title: "208 Come, carry in the harvest". */
+    public String name() {
+        return (number + " " + title).strip();
+    }
+
     /**
      * Whether another hymn is the same, or has the same tune. A number alone tells only of a hymn without a title:
      * another book has another hymn at it.

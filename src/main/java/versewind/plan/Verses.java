@@ -33,6 +33,19 @@ public final class Verses {
         return kind.usualLabel() + number;
     }
 
+    /** A verse in words: "verse 2 of 4"; one that has another label by that. */
+    public static String inWords(List<Verse> verses, int index) {
+        Verse verse = verses.get(index);
+        boolean isUsual = verse.kind() == VerseKind.VERSE && verse.label().equals(usualLabel(verses, index));
+        long all = verses.stream()
+                .filter(each -> each.kind() == VerseKind.VERSE || each.kind() == VerseKind.LAST_VERSE)
+                .count();
+        return isUsual
+                ? "verse "
+                        + verse.label().substring(VerseKind.VERSE.usualLabel().length()) + " of " + all
+                : verse.label();
+    }
+
     /** How many, introductions and interludes apart: "4 verses, 1 introduction and 1 interlude". */
     public static String counted(Stream<Verse> verses) {
         Map<VerseKind, Long> kinds = verses.map(Verse::kind)

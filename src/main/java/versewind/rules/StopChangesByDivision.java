@@ -7,6 +7,7 @@ import versewind.organ.BoxPosition;
 import versewind.organ.Division;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
+import versewind.organ.Registration;
 import versewind.organ.Stop;
 
 /**
@@ -48,6 +49,22 @@ public record StopChangesByDivision(String where, List<String> putIn, List<Strin
                 Optional.empty()));
         all.removeIf(StopChangesByDivision::isNone);
         return List.copyOf(all);
+    }
+
+    /** The movements in words: "put in Great Mixture III", "draw Swell Oboe 8, Cornopean 8", "Swell box half open". */
+    public static List<String> words(Instrument organ, StopChanges moves) {
+        List<String> words = new ArrayList<>();
+        for (StopChangesByDivision each : of(organ, moves)) {
+            String place = each.where.equals(COUPLERS) ? "" : each.where + " ";
+            if (!each.putIn.isEmpty()) {
+                words.add(Registration.PUT_IN + " " + place + String.join(", ", each.putIn));
+            }
+            if (!each.drawn.isEmpty()) {
+                words.add("draw " + place + String.join(", ", each.drawn));
+            }
+            each.box.ifPresent(box -> words.add(place + "box " + box.opened()));
+        }
+        return words;
     }
 
     private boolean isNone() {

@@ -8,8 +8,10 @@ import versewind.screen.library.LibraryScreen;
 import versewind.screen.organ.SavingScreen;
 import versewind.screen.plan.SearchScreen;
 import versewind.screen.state.Event;
+import versewind.screen.state.FormBox;
 import versewind.screen.state.State;
 import versewind.screen.state.Transition;
+import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.Marks;
 
 /** What comes of an input: a pure function from a state and an input to a state and effects. */
@@ -61,19 +63,38 @@ public final class Update {
         static State after(State before, Event input, State now) {
             String news = now.notice().text();
             String said = before.notice().text();
-            if (isOther(before, now)) {
-                return says(now, news.equals(said) ? "" : news, name(before, now), here(before, now));
+            boolean isKey = input instanceof Event.Press || input instanceof Event.Paste;
+            if (isKey && news.isBlank() && isAwaited(before, now)) {
+                return now;
             }
-            if (input instanceof Event.Press || input instanceof Event.Paste) {
+            if (isOther(before, now)) {
+                String first = news.isBlank() || news.equals(said) ? unchanged(before, input, now) : news;
+                return says(now, first, name(before, now), here(before, now));
+            }
+            if (isKey) {
                 boolean isMoved =
                         !before.work().equals(now.work()) || !before.screens().equals(now.screens());
-                return news.isBlank() || isMoved ? says(now, here(before, now), news) : now;
+                if (!news.isBlank() && !isMoved) {
+                    return now;
+                }
+                boolean isPlan = now.screens().size() == 1;
+                return isPlan ? says(now, news, here(before, now)) : says(now, here(before, now), news);
             }
             if (!news.isBlank() && !news.equals(said)) {
                 return says(now, said, news);
             }
             boolean isFound = before.top().spoken(before, before).isBlank();
             return said.isBlank() || isFound ? says(now, said, here(before, now)) : now;
+        }
+
+        /** Whether something is done outside, without another screen and without a change, that will be answered. */
+        private static boolean isAwaited(State before, State now) {
+            return !now.wanted().isEmpty()
+                    && before.work().equals(now.work())
+                    && now.screens()
+                            .equals(before.screens().stream()
+                                    .limit(now.screens().size())
+                                    .toList());
         }
 
         /** Where we are, after a screen was opened from outside. */
@@ -86,9 +107,18 @@ public final class Update {
                     || !before.top().name(before).equals(now.top().name(now));
         }
 
+        /** After a form was left with Esc. */
+        private static String unchanged(State before, Event input, State now) {
+            boolean isLeft = before.top() instanceof FormBox
+                    && input.equals(new Event.Press(Key.of(Key.Named.ESCAPE)))
+                    && before.work().equals(now.work());
+            return isLeft ? "Nothing changed." : "";
+        }
+
         private static String name(State before, State now) {
             String name = now.top().name(now);
-            boolean isKnown = name.isEmpty() || name.equals(before.top().name(before));
+            boolean isBelow = now.screens().size() == 1 && now.top().name(before).equals(name);
+            boolean isKnown = name.isEmpty() || name.equals(before.top().name(before)) || isBelow;
             return isKnown ? "" : name.endsWith("?") ? name : name + ".";
         }
 

@@ -1,10 +1,13 @@
 package versewind.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import versewind.organ.Count;
 import versewind.organ.Division;
+import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
+import versewind.organ.Registration;
 import versewind.plan.HandsAndFeet;
 import versewind.plan.Hymn;
 import versewind.plan.Mode;
@@ -13,6 +16,7 @@ import versewind.plan.Share;
 import versewind.plan.Singing;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
+import versewind.rules.StopChangesByDivision;
 import versewind.sound.Balance;
 import versewind.sound.Estimate;
 
@@ -90,6 +94,29 @@ public final class Wording {
         return hands.layout().word() + where;
     }
 
+    /** What hands and feet play in a sentence: "manuals only, on the Great"; on two manuals where they are. */
+    public static String handsInWords(Instrument organ, HandsAndFeet hands) {
+        return hands.layout().word() + ", " + manuals(organ, hands);
+    }
+
+    /** Where the hands are: "on the Great", "right hand Swell, left hand Great". */
+    public static String manuals(Instrument organ, HandsAndFeet hands) {
+        String right = organ.divisions().get(hands.right()).name();
+        String left = organ.divisions().get(hands.left()).name();
+        return hands.right() == hands.left() ? "on the " + right : "right hand " + right + ", left hand " + left;
+    }
+
+    /** All that is drawn: "Great Open Diapason 8, Principal 4; Swell Oboe 8; Swell box half open; Swell to Great". */
+    public static String drawn(Instrument organ, Registration drawn, IndexSet sounding) {
+        List<String> words = new ArrayList<>();
+        for (DivisionLine line : DivisionLine.of(organ, drawn, sounding)) {
+            String place = line.where().equals(StopChangesByDivision.COUPLERS) ? "" : line.where() + " ";
+            words.add(place + String.join(", ", line.knobs()) + (line.waits() ? ", " + WAITS : ""));
+            line.box().ifPresent(box -> words.add(place + "box " + box.opened()));
+        }
+        return words.isEmpty() ? "nothing is drawn" : String.join("; ", words);
+    }
+
     /** The same with hands on two manuals said as in print: "four parts, R.H. Swell, L.H. Great". */
     public static String shortHands(String words) {
         return words.replace(RIGHT_HAND, ", R.H. ").replace(LEFT_HAND, ", L.H. ");
@@ -97,7 +124,8 @@ public final class Wording {
 
     /** Who sings in fewer words: "480 people, strongly". */
     public static String shortWho(String words) {
-        return words.replaceFirst("(?:a )?" + CONGREGATION + "(\\d+)", "$1 people").replace(SINGING, ", ");
+        return words.replaceFirst("(?:a )?" + CONGREGATION + "(\\d+)", "$1 people")
+                .replace(SINGING, ", ");
     }
 
     /** Both: "congregation of 180; four parts on Great". */

@@ -103,6 +103,12 @@ public final class Desk {
                 Optional.empty());
     }
 
+    /** A shipped plan, opened where everything is spoken. */
+    static Desk openedSpoken(String plan) {
+        OpenPlan open = shipped(plan);
+        return with(open.plan(), open.instrument(), ORDINARY.lettered(Letters.SPOKEN), Optional.empty());
+    }
+
     /** A shipped plan, changed before it is opened. */
     public static Desk with(String plan, UnaryOperator<Plan> change) {
         OpenPlan open = Shipped.plan(plan);

@@ -89,16 +89,16 @@ class EditingTest {
         int swell = desk.work().instrument().division("Swell").orElseThrow();
         desk.press(">");
         assertThat(desk.verse().registration().boxes().get(swell)).isEqualTo(BoxPosition.THREE_QUARTERS);
-        assertThat(desk.said()).isEqualTo("The box of the Swell is now three quarters.");
+        assertThat(desk.said()).isEqualTo("Swell box three quarters open.");
         desk.press(">", ">", ">", ">");
-        assertThat(desk.said()).isEqualTo("The box of the Swell is closed already.");
+        assertThat(desk.said()).isEqualTo("Swell box closed already.");
         assertThat(desk.press("<").verse().registration().boxes().get(swell)).isEqualTo(BoxPosition.QUARTER);
     }
 
     @Test
     void the_box_of_the_division_where_we_are_moves() {
         Desk cathedral = Desk.with("easter-cathedral", 80, 24).press("/", "'solo clarinet'", "<Enter>", ">");
-        assertThat(cathedral.said()).isEqualTo("The box of the Solo is now three quarters.");
+        assertThat(cathedral.said()).isEqualTo("Solo box three quarters open.");
     }
 
     @Test

@@ -231,14 +231,14 @@ class KeyTableTest {
 
     @Test
     void an_unknown_key_is_answered_with_a_sentence() {
-        assertThat(Desk.with("harvest-festival", 80, 24).press("j").said())
-                .isEqualTo("j does nothing here; ? lists the keys that do.");
+        assertThat(Desk.with("harvest-festival", 80, 24).press("J").said())
+                .isEqualTo("J does nothing here; ? lists the keys that do.");
     }
 
     @Test
     void over_another_screen_it_is_said_what_the_key_does_there() {
         Desk findings = Desk.with("harvest-festival", 80, 24).press("f");
         assertThat(findings.press("s").said()).isEqualTo("s does nothing here; Esc, then s: save.");
-        assertThat(findings.press("j").said()).isEqualTo("j does nothing here; ? lists the keys that do.");
+        assertThat(findings.press("J").said()).isEqualTo("J does nothing here; ? lists the keys that do.");
     }
 }

@@ -37,7 +37,7 @@ class SpokenTest {
     @Test
     void another_hymn_is_named_and_a_lock_is_said() {
         assertThat(desk.press("]").said()).startsWith("211 For rain upon the furrow. Intro: the melody soloed; ");
-        assertThat(desk.press("v", "<Down>", "<Up>").said()).endsWith(", in, locked, never drawn.");
+        assertThat(desk.press("v", "<Down>", "<Up>").said()).endsWith(", in; proposals never draw it.");
     }
 
     @Test
@@ -175,12 +175,12 @@ class SpokenTest {
         K | At the desk. V2: draw Swell Fagotto 16
         o | Library, plans.
         """)
-    void a_screen_that_opens_is_named_stands_alone_and_on_the_way_back_the_plan_is(String key, String said) {
+    void a_screen_that_opens_is_named_stands_alone_and_on_the_way_back_the_verse_is(String key, String said) {
         desk.press("n", "n", key);
         assertThat(desk.said()).startsWith(said);
         assertThat(desk.characters()).doesNotContain("Stops of V2");
         assertThat(desk.frame().caretY()).isGreaterThanOrEqualTo(0);
-        assertThat(desk.press("<Esc>").said()).startsWith("Plan Harvest Festival. Great: Bourdon 16, in.");
+        assertThat(desk.press("<Esc>").said()).endsWith("Hymn 208, verse 2 of 5. Great: Bourdon 16, in.");
     }
 
     @Test
@@ -227,7 +227,7 @@ class SpokenTest {
         assertThat(desk.press("<Tab>").said()).startsWith("Stops. Great: ");
         assertThat(desk.press("/", "'celeste'", "<Enter>", " ").said())
                 .startsWith("Swell: Celeste 8, drawn; ")
-                .contains(" Caution: Swell: Celeste 8 wavers under a congregation.");
+                .contains(" Caution: Swell Celeste 8 wavers under a congregation.");
         assertThat(desk.press("<Down>", "<Up>").said()).isEqualTo("Swell: Celeste 8, drawn.");
     }
 
@@ -290,10 +290,10 @@ class SpokenTest {
 
     @Test
     void what_is_advised_and_moved_is_heard_whole_under_the_stops() {
-        Desk at = Desk.with("easter-cathedral", 80, 24).lettered(Letters.SPOKEN).press("n", "n");
+        Desk at = Desk.with("easter-cathedral", 80, 24).lettered(Letters.SPOKEN).press("n", "n", "<Down>");
         assertThat(at.characters())
-                .containsPattern("\\n remark: [^.]+\\n [^.]+\\.\\n From V1 ")
-                .contains("Pedal draw Fagotto 16, put in Trombone 16,\n Posaune 8\n")
+                .containsPattern("\\n remark: [^.]+\\n [^.]+\\.\\n From V1, about ")
+                .contains("Pedal draw Fagotto 16, put in Trombone 16,")
                 .doesNotContain("...");
     }
 
@@ -301,5 +301,83 @@ class SpokenTest {
     void the_key_of_large_letters_does_not_end_what_is_spoken() {
         assertThat(desk.press("L").said()).isEqualTo("There are no large letters where everything is spoken.");
         assertThat(desk.state().isSpoken()).isTrue();
+    }
+
+    @Test
+    void on_arriving_at_a_verse_the_changes_are_said_after_the_verdict_and_then_the_finding() {
+        assertThat(desk.press("n").said()).containsPattern("leads, \\d in 10\\. Piston G4, or 6 by hand\\.");
+        assertThat(desk.press("n").said()).endsWith(" 2 changes: draw Swell Fagotto 16; draw Swell to Pedal.");
+        assertThat(desk.press("p", "0", "n").said())
+                .contains(". 18 changes: draw Great Open Diapason 8, ")
+                .endsWith(" and 13 more.");
+        assertThat(desk.press("u", "c", "/", "'celeste'", "<Enter>", " ", "p", "n").said())
+                .endsWith(". Piston G4, or 1 by hand. Caution: Swell Celeste 8 wavers under a congregation.");
+    }
+
+    @Test
+    void a_key_says_all_that_is_drawn_and_how_it_is_played() {
+        assertThat(desk.press("n", "j").said())
+                .startsWith("V1. Great Open Diapason 8, Principal 4, Twelfth 2 2/3, ")
+                .contains("; Swell box open; Pedal Open Wood 16, ")
+                .endsWith("; Swell to Great, Great to Pedal. Four parts, on the Great. Piston G4.");
+        assertThat(desk.press("8", "j").said()).isEqualTo("V1. Nobody plays.");
+    }
+
+    @Test
+    void hands_and_feet_are_said_first() {
+        assertThat(desk.press("n", "h").said()).startsWith("Manuals only, on the Great. V1: congregation of 480; ");
+        assertThat(desk.press("r").said()).startsWith("Right hand Swell, left hand Great. V1: ");
+        assertThat(desk.press("l").said()).startsWith("Both hands on the Swell. V1: ");
+    }
+
+    @Test
+    void a_piston_of_the_form_is_said_and_a_form_that_is_left_changes_nothing() {
+        assertThat(desk.press("n", "e", "<Tab>", "<Tab>", "<Tab>", "'G5'", "<Enter>")
+                        .said())
+                .startsWith("Piston G5. Hymn 208, verse 1 of 5. V1: ");
+        assertThat(desk.press("e", "<Esc>").said()).startsWith("Nothing changed. Hymn 208, verse 1 of 5. Great: ");
+    }
+
+    @Test
+    void what_came_of_a_key_is_said_before_where_it_is() {
+        assertThat(desk.press("n", ">").said()).startsWith("Swell box three quarters open. Now fff, ");
+        assertThat(desk.press("u").said()).startsWith("Undid: V1: Swell box three quarters open. Now fff, ");
+        assertThat(desk.press("0").said()).startsWith("Everything put in. ");
+        assertThat(desk.press("u", "n", "c").said()).startsWith("Copied from V1. Now ");
+        assertThat(desk.press("i").said()).startsWith("V3 added. V3: ");
+        assertThat(desk.press("d").said()).startsWith("V3 duplicated. V4: ");
+        assertThat(desk.press("I", "'12'", "<Tab>", "'Lantern'", "<Enter>").said())
+                .startsWith("Hymn 12 added, 4 verses and 1 introduction. Hymn 12 Lantern. Intro: organ alone. ");
+    }
+
+    @Test
+    void until_it_is_saved_nothing_is_said_and_then_that_it_is() {
+        assertThat(desk.press(" ", "s").said()).isEmpty();
+        assertThat(desk.answer(new Event.Done("Saved.")).said()).isEqualTo("Saved.");
+    }
+
+    @Test
+    void a_plan_that_is_opened_is_named_with_its_hymn_and_verse_and_an_empty_one_says_what_to_do() {
+        Desk opened = Desk.openedSpoken("harvest-festival");
+        assertThat(opened.said())
+                .endsWith("Plan Harvest Festival. Hymn 208 Come, carry in the harvest, Intro. Great: Bourdon 16, in.");
+        Desk blank = Desk.blank().lettered(Letters.SPOKEN);
+        assertThat(blank.press("?", "<Esc>").said()).isEqualTo("No hymns yet. Press I to add one.");
+    }
+
+    @Test
+    void sideways_one_comes_to_the_next_division() {
+        assertThat(desk.press("<Right>").said()).startsWith("Swell: Open Diapason 8, ");
+        assertThat(desk.press("<Right>", "<Right>").said()).startsWith("Swell to Great, ");
+        assertThat(desk.press("<Right>").said()).isEqualTo("There is nothing further that way.");
+        assertThat(desk.press("<Left>").said()).startsWith("Pedal: Open Wood 16, ");
+    }
+
+    @Test
+    void levels_and_boxes_are_said_in_words() {
+        assertThat(desk.press("n", "n", ">", ">", "<Tab>", "<Tab>", "<Down>").characters())
+                .containsPattern(" From V1, about (as loud|\\d dB (louder|softer)), ")
+                .contains("Swell box half open")
+                .doesNotContain("plus or minus", "box 1/2");
     }
 }

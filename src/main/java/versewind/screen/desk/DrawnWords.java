@@ -73,8 +73,9 @@ record DrawnWords(Marks marks, Instrument organ, List<DivisionLine> lines) {
     private Flow flow(int longest, Function<DivisionLine, List<String>> names) {
         Flow flow = new Flow();
         for (DivisionLine line : lines) {
-            String box =
-                    line.box().map(position -> ", " + ShortWords.box(position)).orElse("");
+            String box = line.box()
+                    .map(position -> ", " + ShortWords.box(marks, position))
+                    .orElse("");
             String place = shortened(line.where(), longest);
             flow.paragraph().add(place + box + (line.waits() ? ", " + Wording.WAITS : "") + ":", Style.HEADING);
             flow.addNames("", names.apply(line), Style.TEXT);

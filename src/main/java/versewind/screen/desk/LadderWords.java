@@ -70,7 +70,11 @@ record LadderWords(Marks marks, Instrument organ, DynamicSteps ladder, Verse pla
             and = group(flow, spoken(and), sign(Mark.PUT_IN, place), each.putIn(), longest);
             and = group(flow, spoken(and), sign(Mark.DRAW, place), each.drawn(), longest);
             and = group(
-                    flow, and, place, each.box().map(ShortWords::box).stream().toList(), longest);
+                    flow,
+                    and,
+                    place,
+                    each.box().map(box -> ShortWords.box(marks, box)).stream().toList(),
+                    longest);
         }
     }
 

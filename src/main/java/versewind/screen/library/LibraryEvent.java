@@ -267,7 +267,9 @@ public interface LibraryEvent extends Event {
             String name = like.tune().isBlank() ? like.title() : like.tune();
             return switch (telling) {
                 case IN_A_SENTENCE ->
-                    found.isEmpty() || !state.notice().text().isBlank()
+                    found.isEmpty()
+                                    || !(state.isSpoken()
+                                            || state.notice().text().isBlank())
                             ? state
                             : state.says(name + " is also in " + found.get(0).first()
                                     + (found.size() > 1 ? " and " + (found.size() - 1) + " more" : "")

@@ -53,13 +53,15 @@ final class ArrangeCommands {
                 .orElse(blank);
         int at = work.verse().isPresent() ? work.place().verse() + 1 : 0;
         List<Verse> verses = Verses.inserted(work.verses(), at, verse);
-        return withVerses(state, work, verses, at);
+        return PlanChanges.told(
+                state, withVerses(state, work, verses, at), verses.get(at).label() + " added.");
     }
 
     static State duplicateVerse(State state, PlanEdit work, Verse verse) {
         VersePlace place = work.place();
         List<Verse> verses = Verses.duplicated(work.verses(), place.verse());
-        return withVerses(state, work, verses, place.verse() + 1);
+        return PlanChanges.told(
+                state, withVerses(state, work, verses, place.verse() + 1), verse.label() + " duplicated.");
     }
 
     static State removeVerse(State state, PlanEdit work, Verse verse) {

@@ -22,6 +22,7 @@ import versewind.screen.state.FormBox;
 import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.RowForm;
+import versewind.screen.state.State;
 
 /** The forms of a hymn, the current one and a new one. */
 final class HymnForm {
@@ -96,9 +97,16 @@ final class HymnForm {
                     .withVerses(Verses.ofNewHymn(work.instrument(), sung))
                     .locking(work.plan().locks());
             int at = work.hymn().isPresent() ? work.place().hymn() + 1 : 0;
-            return PlanChanges.edit(closed, work, work.plan().inserting(at, made), new VersePlace(at, 0))
+            State after = PlanChanges.edit(closed, work, work.plan().inserting(at, made), new VersePlace(at, 0));
+            return (closed.isSpoken() ? PlanChanges.told(closed, after, added(made)) : after)
                     .wants(effects -> effects.findHymn(work.id(), made, Effect.Telling.IN_A_SENTENCE));
         });
+    }
+
+    /** "Hymn 12 added, 4 verses and 1 introduction.". */
+    private static String added(Hymn hymn) {
+        String name = hymn.number().isBlank() ? hymn.title() : "Hymn " + hymn.number();
+        return name + " added, " + Verses.counted(hymn.verses().stream()) + ".";
     }
 
     private static RowForm<Hymn> row(List<Field<Hymn, ?>> asked, Hymn hymn) {

@@ -1,5 +1,8 @@
 package versewind.screen.plan;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import versewind.plan.VersePlace;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.State;
@@ -23,7 +26,26 @@ final class MoveCommands {
     }
 
     static State beside(State state, PlanEdit work, int step) {
-        return arrive(state, work, Layout.grid(state, work).beside(work.item(), step));
+        return arrive(
+                state,
+                work,
+                state.isSpoken()
+                        ? ofDivision(work, step)
+                        : Layout.grid(state, work).beside(work.item(), step));
+    }
+
+    /** The first knob of the division so many further on; after the last come the couplers. */
+    private static int ofDivision(PlanEdit work, int step) {
+        List<Optional<Integer>> divisions = StopGridLayout.items(work.instrument()).stream()
+                .map(item ->
+                        StopCommands.division(work.instrument(), item).boxed().findFirst())
+                .toList();
+        List<Integer> firsts = IntStream.range(0, divisions.size())
+                .filter(item -> divisions.indexOf(divisions.get(item)) == item)
+                .boxed()
+                .toList();
+        int here = (int) firsts.stream().filter(first -> first <= work.item()).count() - 1 + step;
+        return here < 0 || here >= firsts.size() ? work.item() : firsts.get(here);
     }
 
     private static State arrive(State state, PlanEdit work, int item) {

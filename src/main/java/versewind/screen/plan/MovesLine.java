@@ -23,6 +23,9 @@ import versewind.sheet.Wording;
 
 /** What has to be moved since the verse before, in a line or two. */
 final class MovesLine {
+    /** Knobs that are named in a sentence where there are many. */
+    private static final int FEW = 5;
+
     private static final String NOTHING_MOVED = "Nothing to change: nobody plays.";
 
     private MovesLine() {}
@@ -54,6 +57,34 @@ final class MovesLine {
                 work.verse().get(),
                 columns,
                 rows);
+    }
+
+    /** In a sentence on arriving at a verse: "3 changes: draw Great Fifteenth 2; put in Swell to Great."; the first few. */
+    static String inSentence(State state, PlanEdit work, Verse verse) {
+        Optional<Verse> before = work.before();
+        if (before.isEmpty() || !verse.isPlayed()) {
+            return String.join(" ", of(state, work, Integer.MAX_VALUE / 2, 1)).replaceFirst("[.]?$", ".");
+        }
+        StopChanges moves = StopChanges.between(before.get().registration(), verse.registration());
+        StopChanges byHand = byHand(work.instrument(), verse.piston(), moves);
+        String few = few(StopChangesByDivision.words(work.instrument(), byHand));
+        String count = count(work.instrument(), verse.piston(), moves).replaceFirst("[.]$", "");
+        return Text.capital(count) + (few.isEmpty() ? "" : ": " + few) + ".";
+    }
+
+    /** What a piston leaves to be moved; all, where it moves nothing. */
+    private static StopChanges byHand(Instrument organ, String piston, StopChanges moves) {
+        Pressed pressed = Pressed.of(organ, piston);
+        StopChanges besides = moves.beyond(pressed.reach(organ));
+        return pressed.sets() && besides.knobs() < moves.knobs() ? besides : moves;
+    }
+
+    private static String few(List<String> phrases) {
+        List<String> pieces = List.of(String.join("; ", phrases).split("(?<=[,;]) "));
+        return pieces.size() <= FEW + 1
+                ? String.join(" ", pieces)
+                : String.join(" ", pieces.subList(0, FEW)).replaceFirst("[,;]$", "") + " and " + (pieces.size() - FEW)
+                        + " more";
     }
 
     /** "V2"; of an earlier hymn "208 V2". */
@@ -134,9 +165,15 @@ final class MovesLine {
         return work.sound()
                 .step(before, verse, work.plan().heading().people())
                 .filter(step -> step.db() != 0 || step.plusMinusDb() != 0)
-                .map(step -> " " + StatusView.signed(state, step.db()) + StatusView.plusMinus(state, step.plusMinusDb())
-                        + " dB")
+                .map(step -> state.isSpoken()
+                        ? ", about " + louder(Math.round(step.db()))
+                        : " " + StatusView.signed(state, step.db()) + StatusView.plusMinus(state, step.plusMinusDb())
+                                + " dB")
                 .orElse("");
+    }
+
+    private static String louder(long db) {
+        return db == 0 ? "as loud" : Math.abs(db) + " dB " + (db > 0 ? "louder" : "softer");
     }
 
     /** The text in as few lines as it needs, broken after a knob or a division and never within a name. */
@@ -219,7 +256,7 @@ final class MovesLine {
         for (StopChangesByDivision each : StopChangesByDivision.of(instrument, moves)) {
             boolean isBoxAlone = each.drawn().isEmpty() && each.putIn().isEmpty();
             String box = each.box()
-                    .map(to -> (isBoxAlone ? " " : ", ") + ShortWords.box(to))
+                    .map(to -> (isBoxAlone ? " " : ", ") + ShortWords.box(state.marks(), to))
                     .orElse("");
             groups.add(detail.division(each.where())
                     + detail.knobs(Mark.DRAW.in(state.marks()), each.drawn())

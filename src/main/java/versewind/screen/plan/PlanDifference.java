@@ -7,14 +7,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import versewind.organ.Instrument;
-import versewind.organ.Registration;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
 import versewind.rules.StopChanges;
 import versewind.rules.StopChangesByDivision;
-import versewind.screen.toolkit.ShortWords;
 
 /**
  * One plan compared with another of the same organ.
@@ -87,13 +85,8 @@ record PlanDifference(Optional<VersePlace> place, String words) {
 
     private static String ofVerse(Verse before, Verse after, Instrument organ) {
         List<String> words = new ArrayList<>();
-        for (StopChangesByDivision each :
-                StopChangesByDivision.of(organ, StopChanges.between(before.registration(), after.registration()))) {
-            String place = each.where().equals(StopChangesByDivision.COUPLERS) ? "" : each.where() + " ";
-            each.drawn().forEach(name -> words.add("draw " + place + name));
-            each.putIn().forEach(name -> words.add(Registration.PUT_IN + " " + place + name));
-            each.box().ifPresent(box -> words.add(place + ShortWords.box(box)));
-        }
+        words.addAll(
+                StopChangesByDivision.words(organ, StopChanges.between(before.registration(), after.registration())));
         add(words, before.sungBy(), after.sungBy(), "who sings");
         add(words, before.singing(), after.singing(), "how strongly they sing");
         add(words, before.people(), after.people(), "how many sing");
@@ -108,7 +101,7 @@ record PlanDifference(Optional<VersePlace> place, String words) {
         add(words, before.locks(), after.locks(), "what proposals keep");
         add(words, before.answer(), after.answer(), "the feedback");
         add(words, before.silenced(), after.silenced(), "an ignored finding");
-        return words.stream().distinct().collect(Collectors.joining(", "));
+        return words.stream().distinct().collect(Collectors.joining("; "));
     }
 
     private static void add(List<String> words, Object before, Object after, String what) {

@@ -29,6 +29,9 @@ public record PlanScreen() implements Screen {
     private static final PlanEdit.Side STOPS = PlanEdit.Side.STOPS;
     private static final PlanEdit.Side VERSES = PlanEdit.Side.VERSES;
 
+    static final String NO_HYMNS = "No hymns yet. Press I to add one.";
+    static final String NO_VERSES = "No verses yet. Press i to add one.";
+
     /** The key that opens the desk, also where the terminal is too small for the plan. */
     private static final String DESK = "K";
 
@@ -40,12 +43,12 @@ public record PlanScreen() implements Screen {
                 .key(
                         STOPS,
                         "Left",
-                        "in the stops: the column to the left",
+                        "in the stops: the column (spoken: division) before",
                         plan((s, w) -> MoveCommands.beside(s, w, -1)))
                 .key(
                         STOPS,
                         "Right",
-                        "in the stops: the column to the right",
+                        "in the stops: the next column (spoken: division)",
                         plan((s, w) -> MoveCommands.beside(s, w, 1)))
                 .key(STOPS, "Home", "in the stops: the first stop", plan(MoveCommands::toFirstItem))
                 .key(STOPS, "End", "in the stops: the last stop", plan(MoveCommands::toLastItem))
@@ -79,6 +82,7 @@ public record PlanScreen() implements Screen {
                         (s, state) -> state.withOtherLetters())
                 .heading("Stops and swell boxes")
                 .key(STOPS, "Space", "draw the stop, or put it in", verse(StopCommands::toggle))
+                .key("j", "say all that is drawn, and how it is played", verse(StopCommands::tell))
                 .key("0", "put everything in", verse(StopCommands::putAllIn))
                 .key(
                         "<",
@@ -245,18 +249,14 @@ public record PlanScreen() implements Screen {
     }
 
     private static KeyTable.Action<PlanScreen> hymn(OnHymn action) {
-        return plan((state, work) -> work.hymn()
-                .map(hymn -> action.on(state, work, hymn))
-                .orElseGet(() -> state.says("No hymns yet. Press I to add one.")));
+        return plan((state, work) ->
+                work.hymn().map(hymn -> action.on(state, work, hymn)).orElseGet(() -> state.says(NO_HYMNS)));
     }
 
     private static KeyTable.Action<PlanScreen> verse(OnVerse action) {
         return plan((state, work) -> work.verse()
                 .map(verse -> action.on(state, work, verse))
-                .orElseGet(() -> state.says(
-                        work.hymn().isPresent()
-                                ? "No verses yet. Press i to add one."
-                                : "No hymns yet. Press I to add one.")));
+                .orElseGet(() -> state.says(work.hymn().isPresent() ? NO_VERSES : NO_HYMNS)));
     }
 
     private static KeyTable.Action<PlanScreen> sungBy(SungBy by) {
@@ -353,9 +353,7 @@ public record PlanScreen() implements Screen {
 
     @Override
     public String spoken(State before, State now) {
-        return now.work()
-                .map(work -> SpokenView.here(before.work().orElse(work), work))
-                .orElse("");
+        return now.work().map(work -> SpokenView.here(before, now, work)).orElse("");
     }
 
     @Override

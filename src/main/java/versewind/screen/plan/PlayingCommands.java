@@ -11,6 +11,8 @@ import versewind.plan.Verse;
 import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.State;
+import versewind.screen.toolkit.Text;
+import versewind.sheet.Wording;
 
 /** Who sings, and how hands and feet are laid out. */
 final class PlayingCommands {
@@ -100,7 +102,8 @@ final class PlayingCommands {
         HandsAndFeet hands = verse.hands().layout().isSoloed() && !next.isSoloed()
                 ? HandsAndFeet.on(next, verse.hands().left())
                 : verse.hands().withLayout(next);
-        return PlanChanges.change(state, work, verse.withHands(next.isSoloed() ? apart(work, hands) : hands));
+        HandsAndFeet after = next.isSoloed() ? apart(work, hands) : hands;
+        return told(state, work, verse.withHands(after), Wording.handsInWords(work.instrument(), after));
     }
 
     static State moveRightHand(State state, PlanEdit work, Verse verse) {
@@ -119,7 +122,13 @@ final class PlayingCommands {
         if (hands.equals(verse.hands())) {
             return state.says("This organ has only one manual.");
         }
-        return PlanChanges.change(state, work, verse.withHands(hands));
+        String manuals = Wording.manuals(work.instrument(), hands);
+        return told(
+                state, work, verse.withHands(hands), hands.right() == hands.left() ? "both hands " + manuals : manuals);
+    }
+
+    private static State told(State state, PlanEdit work, Verse after, String hands) {
+        return PlanChanges.told(state, PlanChanges.change(state, work, after), Text.capital(hands) + ".");
     }
 
     private static int nextManual(PlanEdit work, int division) {

@@ -5,16 +5,19 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import versewind.organ.Count;
 import versewind.organ.IndexSet;
 import versewind.organ.Instrument;
+import versewind.organ.Registration;
 import versewind.plan.Hymn;
 import versewind.plan.Plan;
 import versewind.plan.Verse;
 import versewind.plan.VersePlace;
+import versewind.plan.Verses;
 import versewind.rules.Advice;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.State;
@@ -75,44 +78,90 @@ final class SpokenView {
                                                 .map(verse -> verse.registration()
                                                         .boxes()
                                                         .get(division)
-                                                        .word())
+                                                        .opened())
                                                 .orElse(""))
                         .collect(Collectors.joining());
     }
 
     /**
-     * What is under the keys after one was pressed: the verse where that changed, with the hymn where that is another;
-     * else the stop or verse chosen, and after a stop moved what comes of it.
+     * Where we are after something happened: the hymn and verse where the plan was opened or come back to, or that is
+     * another, with what is moved and the weightiest finding; else the stop or verse chosen, and after a stop was moved
+     * what comes of it.
      */
-    static String here(PlanEdit before, PlanEdit now) {
-        boolean isMoved = before.verse().isPresent()
-                && !before.verse().map(Verse::registration).equals(now.verse().map(Verse::registration));
-        boolean isOtherStop = before.item() != now.item() || isMoved;
-        boolean isOtherVerse =
-                !before.place().equals(now.place()) || (!before.verse().equals(now.verse()) && !isOtherStop);
-        boolean isOtherHymn = before.place().hymn() != now.place().hymn()
-                || !before.hymn().map(Hymn::title).equals(now.hymn().map(Hymn::title));
-        String hymn = isOtherHymn ? now.hymn().map(SpokenView::name).orElse("no hymn") + ". " : "";
-        String side = before.side() == now.side() ? "" : now.side() == PlanEdit.Side.STOPS ? "Stops. " : "Verses. ";
-        if (now.side() == PlanEdit.Side.STOPS && !isOtherVerse) {
-            String comes = isMoved
-                    ? now.verse()
-                            .map(verse -> andSound(now.estimate(verse)) + "." + remarked(before, now))
-                            .orElse(".")
-                    : ".";
-            return side + hymn + stop(now) + comes;
+    static String here(State before, State now, PlanEdit work) {
+        Optional<PlanEdit> open = before.work().filter(other -> other.id().equals(work.id()));
+        PlanEdit was = open.orElse(work);
+        boolean isBack = open.isEmpty() || !(before.top() instanceof PlanScreen);
+        String place = place(was, work, isBack, open.isEmpty());
+        String side = was.side() == work.side() ? "" : work.side() == PlanEdit.Side.STOPS ? "Stops. " : "Verses. ";
+        if (work.verse().isEmpty()) {
+            boolean isNews = isBack
+                    || was.verse().isPresent()
+                    || was.place().hymn() != work.place().hymn();
+            return side + place + (isNews || work.side() == PlanEdit.Side.VERSES ? "" : stop(work) + ".");
         }
-        return side + hymn + now.verse().map(verse -> verse(now, verse) + ".").orElse("");
+        return side + place + here(now, was, work, work.verse().get());
     }
 
-    /** The weightiest finding on the verse that was not there before: " Caution: The lead is lost.". */
-    private static String remarked(PlanEdit before, PlanEdit now) {
-        List<String> known = mentions(before);
-        return mentions(now).stream()
+    private static String here(State now, PlanEdit was, PlanEdit work, Verse verse) {
+        if (isOtherVerse(was, work)) {
+            return verse(work, verse) + ". " + MovesLine.inSentence(now, work, verse) + remark(work, List.of());
+        }
+        Registration drawn = verse.registration();
+        boolean isMoved = !was.verse().get().registration().equals(drawn);
+        boolean isPlayedOtherwise = !was.verse().get().withRegistration(drawn).equals(verse);
+        boolean isSame = was.item() == work.item() && stop(was).equals(stop(work));
+        String sound = sound(work.estimate(verse));
+        if (isMoved && !isPlayedOtherwise && (isSame || work.side() == PlanEdit.Side.VERSES)) {
+            return "Now " + sound + "." + remark(work, mentions(was));
+        }
+        if (isPlayedOtherwise || work.side() == PlanEdit.Side.VERSES) {
+            return verse(work, verse) + "." + (isPlayedOtherwise ? remark(work, mentions(was)) : "");
+        }
+        return stop(work) + (isMoved ? andSound(work.estimate(verse)) + "." + remark(work, mentions(was)) : ".");
+    }
+
+    private static boolean isOtherVerse(PlanEdit was, PlanEdit work) {
+        return was.verse().isEmpty() || !was.place().equals(work.place());
+    }
+
+    /** "Hymn 88, verse 2 of 3. " on the way back; with its title, where it is another: "88 The day is past. ". */
+    private static String place(PlanEdit was, PlanEdit work, boolean isBack, boolean isOpened) {
+        if (work.hymn().isEmpty()) {
+            return isBack || was.hymn().isPresent() ? PlanScreen.NO_HYMNS : "";
+        }
+        Hymn hymn = work.hymn().get();
+        boolean isOther = isOpened
+                || was.place().hymn() != work.place().hymn()
+                || !was.hymn().map(Hymn::name).equals(Optional.of(hymn.name()));
+        if (!isBack && !isOther) {
+            return "";
+        }
+        String name = isOther || hymn.number().isBlank() ? hymn.name() : hymn.number();
+        String verse = work.verse().isEmpty()
+                ? ". " + PlanScreen.NO_VERSES
+                : isBack && !isOtherVerse(was, work)
+                        ? ", " + Verses.inWords(hymn.verses(), work.place().verse()) + ". "
+                        : ". ";
+        return (isBack && !hymn.number().isBlank() ? "Hymn " : "") + name + verse;
+    }
+
+    /** The weightiest finding on the verse that is not among some: " Caution: The lead is lost.". */
+    private static String remark(PlanEdit work, List<String> known) {
+        return mentions(work).stream()
                 .filter(words -> !known.contains(words))
                 .findFirst()
-                .map(words -> " " + Text.capital(words))
+                .map(words -> " " + Text.capital(heard(work.instrument(), words)))
                 .orElse("");
+    }
+
+    /** Without the colon after a division: another stands before it. */
+    private static String heard(Instrument organ, String sentence) {
+        String heard = sentence;
+        for (String division : organ.divisionNames()) {
+            heard = heard.replace(division + ": ", division + " ");
+        }
+        return heard;
     }
 
     private static List<String> mentions(PlanEdit work) {
@@ -121,10 +170,6 @@ final class SpokenView {
                 : Advice.on(work.sound()).mentions(work.plan(), work.place()).stream()
                         .map(AdviceLine::words)
                         .toList();
-    }
-
-    private static String name(Hymn hymn) {
-        return (hymn.number() + " " + hymn.title()).strip();
     }
 
     /** The stop chosen: "Great: Open Diapason 8, drawn". */
@@ -140,7 +185,7 @@ final class SpokenView {
                     case WAITS -> "drawn, " + Wording.WAITS;
                     default -> "in";
                 }
-                + StopGridView.lock(work, item).map(lock -> ", " + lock).orElse("");
+                + StopGridView.lock(work, item).map(lock -> "; " + lock).orElse("");
     }
 
     /** "V2: congregation of 480, ordinary; fff, 84 dB, leads, 9 in 10". */

@@ -1,7 +1,9 @@
 package versewind.screen.plan;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.BoxPosition;
 import versewind.organ.Division;
 import versewind.organ.IndexSet;
@@ -14,13 +16,16 @@ import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.Question;
 import versewind.screen.state.State;
+import versewind.screen.toolkit.Text;
+import versewind.sheet.Wording;
 
 /** Registering and putting in: stops, couplers, tremulants, boxes, whole registrations. */
 final class StopCommands {
     private StopCommands() {}
 
     static State putAllIn(State state, PlanEdit work, Verse verse) {
-        return PlanChanges.change(state, work, verse.withRegistration(allIn(verse)));
+        return PlanChanges.told(
+                state, PlanChanges.change(state, work, verse.withRegistration(allIn(verse))), "Everything put in.");
     }
 
     /** As a general cancel does it: no box moves. */
@@ -30,6 +35,22 @@ final class StopCommands {
                 IndexSet.EMPTY,
                 IndexSet.EMPTY,
                 verse.registration().boxes());
+    }
+
+    /** All that is drawn, how it is played, and the piston. */
+    static State tell(State state, PlanEdit work, Verse verse) {
+        if (!verse.isPlayed()) {
+            return state.says(verse.label() + ". Nobody plays.");
+        }
+        Instrument organ = work.instrument();
+        String drawn = Wording.drawn(organ, verse.registration(), StopGridView.sounding(work));
+        return state.says(Stream.of(
+                        verse.label(),
+                        Text.capital(drawn),
+                        Text.capital(Wording.handsInWords(organ, verse.hands())),
+                        verse.piston().isBlank() ? "" : "Piston " + verse.piston())
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(". ", "", ".")));
     }
 
     static State toggle(State state, PlanEdit work, Verse verse) {
@@ -74,11 +95,11 @@ final class StopCommands {
         BoxPosition to = step > 0 ? from.wider() : from.narrower();
         String name = work.instrument().divisions().get(division).name();
         if (to == from) {
-            return state.says("The box of the " + name + " is " + to.word() + " already.");
+            return state.says(name + " box " + to.opened() + " already.");
         }
         State moved = PlanChanges.change(
                 state, work, verse.withRegistration(verse.registration().withBox(division, to)));
-        return moved.says("The box of the " + name + " is now " + to.word() + ".");
+        return PlanChanges.told(state, moved, name + " box " + to.opened() + ".");
     }
 
     /**
@@ -98,7 +119,7 @@ final class StopCommands {
     }
 
     /** The division of a stop or a tremulant; couplers have none. */
-    private static IntStream division(Instrument instrument, Item item) {
+    static IntStream division(Instrument instrument, Item item) {
         if (item instanceof Item.StopItem stop) {
             return IntStream.of(instrument.stops().get(stop.stop()).division());
         }
@@ -111,10 +132,13 @@ final class StopCommands {
 
     static State takeOver(State state, PlanEdit work, Verse verse) {
         return work.before()
-                .map(before -> PlanChanges.change(
+                .map(before -> PlanChanges.told(
                         state,
-                        work,
-                        verse.withRegistration(before.registration()).withHands(handsFor(verse, before))))
+                        PlanChanges.change(
+                                state,
+                                work,
+                                verse.withRegistration(before.registration()).withHands(handsFor(verse, before))),
+                        "Copied from " + before.label() + "."))
                 .orElseGet(() -> state.says("This is the first verse of the service."));
     }
 

@@ -137,7 +137,7 @@ final class StopGridView {
         }
         boolean isAlways = locks(work).always().contains(stop.stop());
         boolean isLocked = isAlways || locks(work).never().contains(stop.stop());
-        return isLocked ? Optional.of("locked, " + (isAlways ? "always" : "never") + " drawn") : Optional.empty();
+        return isLocked ? Optional.of("proposals " + (isAlways ? "always" : "never") + " draw it") : Optional.empty();
     }
 
     /** Whether a knob is in, drawn, or drawn without sounding. */

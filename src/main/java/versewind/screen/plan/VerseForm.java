@@ -34,7 +34,7 @@ public final class VerseForm {
         RowForm<Verse> row = new RowForm<>(VerseFields.TABLE, ASKED, verse, OrganNames.of(work.instrument()));
         return FormBox.of("Verse", row.fields(), (form, closed) -> {
                     Verse typed = labelled(onPiston(row.typed(form), verse, work.instrument()), work);
-                    State after = PlanChanges.change(closed, work, typed);
+                    State after = onPiston(closed, PlanChanges.change(closed, work, typed), verse, typed);
                     return onHeldPiston(typed, verse, work)
                             .or(() -> Caution.choir(typed, work.instrument().room()))
                             .map(after::warns)
@@ -60,6 +60,14 @@ public final class VerseForm {
         return typed.piston().equals(before.piston())
                 ? Optional.empty()
                 : PistonChoice.warning(work.plan(), work.instrument(), work.place(), typed);
+    }
+
+    /** After the form, with the piston where it is another. */
+    private static State onPiston(State closed, State after, Verse before, Verse typed) {
+        String piston = typed.piston();
+        return piston.equals(before.piston())
+                ? after
+                : PlanChanges.told(closed, after, piston.isEmpty() ? "No piston." : "Piston " + piston + ".");
     }
 
     /** A verse whose label is left blank gets the one that it usually has. */

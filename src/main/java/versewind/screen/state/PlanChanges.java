@@ -27,6 +27,11 @@ public final class PlanChanges {
         return edit(state, work, work.plan().withVerse(work.place(), verse), work.place());
     }
 
+    /** The state after a change, with what was done; where nothing could be, that is said. */
+    public static State told(State before, State after, String sentence) {
+        return after.work().equals(before.work()) ? after : after.says(sentence);
+    }
+
     /** The state with other work; if the plan is another, it is kept beside its file until it is saved. */
     public static State keepingDraft(State state, PlanEdit before, PlanEdit after) {
         State next = state.with(after);

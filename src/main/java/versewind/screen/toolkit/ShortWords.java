@@ -53,6 +53,11 @@ public final class ShortWords {
         };
     }
 
+    /** The same; where it is heard, in words that say what it is. */
+    public static String box(Marks marks, BoxPosition position) {
+        return marks == Marks.WORDS ? "box " + position.opened() : box(position);
+    }
+
     public static int longestBox() {
         return "box open".length();
     }
