@@ -106,6 +106,16 @@ public final class Wording {
         return hands.right() == hands.left() ? "on the " + right : "right hand " + right + ", left hand " + left;
     }
 
+    /** All that is drawn, and how it is played: "V2: Great Principal 4; manuals only, on the Great; piston G3.". */
+    public static String registered(Instrument organ, Verse verse, IndexSet sounding) {
+        String piston = verse.piston().isBlank() ? "" : "; piston " + verse.piston();
+        return verse.label() + ": "
+                + (verse.isPlayed()
+                        ? drawn(organ, verse.registration(), sounding) + "; " + handsInWords(organ, verse.hands())
+                        : "nobody plays")
+                + piston + ".";
+    }
+
     /** All that is drawn: "Great Open Diapason 8, Principal 4; Swell Oboe 8; Swell box half open; Swell to Great". */
     public static String drawn(Instrument organ, Registration drawn, IndexSet sounding) {
         List<String> words = new ArrayList<>();

@@ -127,7 +127,7 @@ class AtDeskTest {
     void from_its_own_command_it_is_left_by_the_same_key_twice() {
         Desk desk = harvest().alone().press("q");
         assertThat(desk.effects()).noneMatch(wanted -> wanted.is("quit"));
-        assertThat(desk.said()).isEqualTo("Press again to leave; any other key stays.");
+        assertThat(desk.said()).isEqualTo("Press Esc or q again to leave; any other key stays.");
         desk.press(" ", "q");
         assertThat(desk.effects()).noneMatch(wanted -> wanted.is("quit"));
         desk.press("<Esc>");
@@ -168,7 +168,7 @@ class AtDeskTest {
         Desk desk = harvest().press("n", "n", "K").climb();
         String before = screen(desk);
         desk.press("<");
-        assertThat(screen(desk)).contains("1 step stronger").contains("draw Swell Fagotto 16");
+        assertThat(screen(desk)).contains("1 step louder").contains("draw Swell Fagotto 16");
         assertThat(desk.verse()).isEqualTo(harvest().press("n", "n").verse());
         assertThat(screen(desk.press(">"))).isEqualTo(before);
     }
@@ -234,7 +234,7 @@ class AtDeskTest {
     @Test
     void feedback_is_on_what_was_played_and_not_on_what_was_planned() {
         Desk desk = harvest().press("n", "n", "K").climb().press("<", "y", "<Down>");
-        assertThat(screen(desk)).contains("as played, 1 step stronger than planned");
+        assertThat(screen(desk)).contains("as played, 1 step louder than planned");
         Plan written = Clerk.at(desk).serve().press("2").written().orElseThrow();
         Verse verse = written.hymns().get(0).verses().get(2);
         assertThat(verse.answer().orElseThrow().played()).hasValueSatisfying(played -> assertThat(

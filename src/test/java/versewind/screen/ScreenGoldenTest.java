@@ -310,10 +310,7 @@ class ScreenGoldenTest {
                         "1400 present  3 of 29",
                         "The banners move off."),
                 new Case(
-                        "desk-ascii-60x18",
-                        stepped(60, 18, Marks.ASCII),
-                        "140 present (170 planned)",
-                        "1 step stronger"),
+                        "desk-ascii-60x18", stepped(60, 18, Marks.ASCII), "140 present (170 planned)", "1 step louder"),
                 new Case(
                         "desk-tiny-40x10",
                         Desk.with("wedding", 40, 10).alone().climb().press(" ", "+"),

@@ -75,8 +75,8 @@ class SpokenTest {
     @Test
     void at_the_desk_every_verse_is_said_with_what_is_moved_on_the_line_of_the_caret() {
         Desk at = desk.press("K", " ");
-        assertThat(at.said()).startsWith("V1: piston G4. Congregation of 480.");
-        assertThat(at.screen().lines().toList().get(23)).startsWith(" V1: piston G4.");
+        assertThat(at.said()).startsWith("Verse 1 of 5. Piston G4. Congregation of 480.");
+        assertThat(at.screen().lines().toList().get(23)).startsWith(" Verse 1 of 5. Piston G4.");
     }
 
     @Test
@@ -172,7 +172,7 @@ class SpokenTest {
         P | Proposed for V2, the best first. Great chorus with its reed 8,
         R | What do you draw for an ordinary hymn, and for how many? Name:
         ? | Help. Up:
-        K | At the desk. V2: draw Swell Fagotto 16
+        K | At the desk. Hymn 208 Come, carry in the harvest, tune CORVENING. Verse 2 of 5. Draw Swell Fagotto 16
         o | Library, plans.
         """)
     void a_screen_that_opens_is_named_stands_alone_and_on_the_way_back_the_verse_is(String key, String said) {
@@ -254,7 +254,8 @@ class SpokenTest {
     void at_the_desk_of_a_large_organ_all_that_is_drawn_is_heard() {
         Desk at = Desk.with("easter-cathedral", 80, 24).lettered(Letters.SPOKEN).alone();
         assertThat(at.said())
-                .isEqualTo("At the desk. Intro: Set this before the service: piston G9. The melody soloed.");
+                .isEqualTo("At the desk. Hymn 1 Ring from the towers the morning, tune ST ORRIN. Intro. Set this before"
+                        + " the service: piston G9. Melody soloed, right hand Solo, left hand Great.");
         for (int verse = 0; verse < 7; verse++) {
             at.press(" ").climb();
         }
@@ -282,9 +283,9 @@ class SpokenTest {
     @Test
     void what_is_said_at_the_desk_begins_on_the_line_of_the_caret() {
         Desk at = Desk.with("easter-cathedral", 80, 24).lettered(Letters.SPOKEN).press("]", "K");
-        assertThat(at.frame().row(at.frame().caretY())).startsWith(" At the desk. Intro: piston G10; box Swell three");
+        assertThat(at.frame().row(at.frame().caretY())).startsWith(" At the desk. Hymn 2 The stone,");
         assertThat(at.press(" ", "<Up>").frame().row(at.frame().caretY()))
-                .startsWith(" Intro: piston G10; box Swell three quarters;");
+                .startsWith(" Intro. Piston G10; Swell box three quarters open;");
         assertThat(at.frame().caretY()).isEqualTo(22);
     }
 
@@ -310,17 +311,18 @@ class SpokenTest {
         assertThat(desk.press("p", "0", "n").said())
                 .contains(". 18 changes: draw Great Open Diapason 8, ")
                 .endsWith(" and 13 more.");
-        assertThat(desk.press("u", "c", "/", "'celeste'", "<Enter>", " ", "p", "n").said())
+        assertThat(desk.press("u", "c", "/", "'celeste'", "<Enter>", " ", "p", "n")
+                        .said())
                 .endsWith(". Piston G4, or 1 by hand. Caution: Swell Celeste 8 wavers under a congregation.");
     }
 
     @Test
     void a_key_says_all_that_is_drawn_and_how_it_is_played() {
         assertThat(desk.press("n", "j").said())
-                .startsWith("V1. Great Open Diapason 8, Principal 4, Twelfth 2 2/3, ")
+                .startsWith("V1: Great Open Diapason 8, Principal 4, Twelfth 2 2/3, ")
                 .contains("; Swell box open; Pedal Open Wood 16, ")
-                .endsWith("; Swell to Great, Great to Pedal. Four parts, on the Great. Piston G4.");
-        assertThat(desk.press("8", "j").said()).isEqualTo("V1. Nobody plays.");
+                .endsWith("; Swell to Great, Great to Pedal; four parts, on the Great; piston G4.");
+        assertThat(desk.press("8", "j").said()).isEqualTo("V1: nobody plays; piston G4.");
     }
 
     @Test
@@ -379,5 +381,37 @@ class SpokenTest {
                 .containsPattern(" From V1, about (as loud|\\d dB (louder|softer)), ")
                 .contains("Swell box half open")
                 .doesNotContain("plus or minus", "box 1/2");
+    }
+
+    @Test
+    void at_the_desk_it_is_said_what_to_set_and_which_hymn_comes() {
+        desk.press("e", "<Tab>", "<Tab>", "<Tab>", "^U", "<Enter>", "K");
+        assertThat(desk.said())
+                .startsWith(
+                        "At the desk. Hymn 208 Come, carry in the harvest, tune CORVENING. Intro. Set this before the"
+                                + " service: Great Open Diapason 8, ")
+                .contains("; Swell box open; ")
+                .endsWith(" Organ alone. Four parts, on the Great.");
+        for (int verse = 0; verse < 7; verse++) {
+            desk.press(" ");
+        }
+        assertThat(desk.said())
+                .startsWith("Hymn 211 For rain upon the furrow, tune ")
+                .contains(". Intro. Put in Great Open Diapason 8, ");
+        assertThat(desk.press("j").said())
+                .startsWith("Intro: ")
+                .contains("; melody soloed, right hand Swell, left hand Great");
+    }
+
+    @Test
+    void at_the_desk_a_step_is_said_with_what_is_done_from_what_sounds_now() {
+        desk.press("n", "K").climb();
+        String louder = desk.press("<").said();
+        assertThat(louder).startsWith("1 step louder than planned: draw ").containsPattern("\\. Now fff, .* in 10\\.$");
+        String drawn = louder.substring(louder.indexOf("draw ") + 5, louder.indexOf(". Now"));
+        assertThat(desk.press(">").said())
+                .startsWith("Back to the plan: put in " + drawn.replace("draw", "put in") + ". Now ");
+        assertThat(desk.press("+").said()).matches("\\d+ present\\. Now .*");
+        assertThat(desk.press("<Esc>", "K", "?", "<Esc>").said()).startsWith("At the desk. Hymn 208 ");
     }
 }

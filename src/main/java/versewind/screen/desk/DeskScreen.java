@@ -46,6 +46,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
             .key(SOFTER, "softer by a step", on((desk, state, work) -> desk.step(state, work, -1)))
             .key("+, =", "more people are present", on((desk, state, work) -> desk.count(state, work, 1)))
             .key("-", "fewer people are present", on((desk, state, work) -> desk.count(state, work, -1)))
+            .key("j", "say all that is drawn, and how it is played", on(DeskScreen::tell))
             .key(
                     "y",
                     "feedback: how the organ was in every verse; R in the plan lists what was kept",
@@ -138,6 +139,10 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
                 : state.says("This is the start of the service.");
     }
 
+    private State tell(State state, PlanEdit work) {
+        return work.verse().isEmpty() ? state : state.says(new DeskWords(state.marks(), work, notes).registered());
+    }
+
     private State count(State state, PlanEdit work, int way) {
         int planned = work.plan().heading().people();
         int now = notes.people(work);
@@ -170,7 +175,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
             return left.wanted().isEmpty() ? left : state.wants(Effects::quit);
         }
         return state.show(new DeskScreen(notes.with(DeskNotes.Leaving.ASKED)))
-                .says("Press again to leave; any other key stays.");
+                .says("Press Esc or q again to leave; any other key stays.");
     }
 
     @Override
@@ -200,7 +205,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
             paint(frame, state, work);
         } else {
             frame.write(1, 0, work.plan().heading().title(), Style.HEADING);
-            frame.write(1, 2, "This plan has no verse to play yet.", Style.TEXT);
+            frame.write(1, 2, SpokenDesk.NO_VERSE, Style.TEXT);
         }
         if (!state.notice().text().isBlank()) {
             state.notice().paint(frame);
@@ -224,7 +229,7 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
     @Override
     public String spoken(State before, State now) {
         return now.work()
-                .map(work -> new DeskWords(now.marks(), work, notes).spoken())
+                .map(work -> new SpokenDesk(work, notes, new DeskWords(now.marks(), work, notes)).after(before))
                 .orElse("");
     }
 

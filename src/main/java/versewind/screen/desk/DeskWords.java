@@ -24,7 +24,6 @@ import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.Marks;
 import versewind.screen.toolkit.ShortWords;
 import versewind.screen.toolkit.Style;
-import versewind.screen.toolkit.Text;
 import versewind.sheet.DivisionLine;
 import versewind.sheet.Wording;
 import versewind.sound.Balance;
@@ -78,14 +77,6 @@ final class DeskWords {
                 : new Flow().add(verse.label(), Style.STRONG).add(Wording.who(verse, people, estimate), Style.STRONG);
     }
 
-    /** The verse and what is moved for it, then who sings: "V1: piston G4; box Swell open. Congregation of 480". */
-    String spoken() {
-        Verse verse = verse(here);
-        String who = Wording.who(verse, plan.heading().people(), estimate(here));
-        String moved = now().text();
-        return verse.label() + ": " + moved + (moved.endsWith(".") ? " " : ". ") + Text.capital(who) + ".";
-    }
-
     /** Whether it is right for those who sing; if there is room how strong it is, and how to touch the keys. */
     Flow level(int columns) {
         Estimate estimate = estimate(here);
@@ -104,10 +95,10 @@ final class DeskWords {
         return words.isEmpty() ? new Flow() : new Flow().add(words + ",", Style.NEAR);
     }
 
-    /** How many steps stronger or softer than planned: "2 steps softer"; empty for none. */
+    /** How many steps louder or softer than planned: "2 steps softer"; empty for none. */
     static String stepped(int steps) {
         int size = Math.abs(steps);
-        return steps == 0 ? "" : size + (size == 1 ? " step " : " steps ") + (steps > 0 ? "stronger" : "softer");
+        return steps == 0 ? "" : size + (size == 1 ? " step " : " steps ") + (steps > 0 ? "louder" : "softer");
     }
 
     private Flow verdict(Flow flow, Balance balance) {
@@ -211,8 +202,7 @@ final class DeskWords {
         List<StopChangesByDivision> movements = StopChangesByDivision.of(organ, moves);
         knobs(flow, moves, place, Style.STRONG);
         movements.stream().filter(each -> each.box().isPresent()).forEach(each -> flow.paragraph()
-                .add("box", Style.HEADING)
-                .add(each.where() + " " + each.box().get().word(), Style.STRONG));
+                .add(each.where() + " box " + each.box().get().opened(), Style.STRONG));
     }
 
     /** What is drawn once the piston of a verse is pressed, if it has one that sets it. */
@@ -273,6 +263,12 @@ final class DeskWords {
                 moved.rows(columns),
                 drawn().whole().rows(columns),
                 drawn().byTheRest().rows(columns));
+    }
+
+    /** The same in sentences, with hands and feet. */
+    String registered() {
+        Verse verse = verse(here);
+        return Wording.registered(organ, verse, work.sound().sounding(verse.registration(), verse.hands()));
     }
 
     /** All that is drawn. */

@@ -1,9 +1,7 @@
 package versewind.screen.plan;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import versewind.organ.BoxPosition;
 import versewind.organ.Division;
 import versewind.organ.IndexSet;
@@ -16,7 +14,6 @@ import versewind.screen.state.PlanChanges;
 import versewind.screen.state.PlanEdit;
 import versewind.screen.state.Question;
 import versewind.screen.state.State;
-import versewind.screen.toolkit.Text;
 import versewind.sheet.Wording;
 
 /** Registering and putting in: stops, couplers, tremulants, boxes, whole registrations. */
@@ -39,18 +36,7 @@ final class StopCommands {
 
     /** All that is drawn, how it is played, and the piston. */
     static State tell(State state, PlanEdit work, Verse verse) {
-        if (!verse.isPlayed()) {
-            return state.says(verse.label() + ". Nobody plays.");
-        }
-        Instrument organ = work.instrument();
-        String drawn = Wording.drawn(organ, verse.registration(), StopGridView.sounding(work));
-        return state.says(Stream.of(
-                        verse.label(),
-                        Text.capital(drawn),
-                        Text.capital(Wording.handsInWords(organ, verse.hands())),
-                        verse.piston().isBlank() ? "" : "Piston " + verse.piston())
-                .filter(words -> !words.isEmpty())
-                .collect(Collectors.joining(". ", "", ".")));
+        return state.says(Wording.registered(work.instrument(), verse, StopGridView.sounding(work)));
     }
 
     static State toggle(State state, PlanEdit work, Verse verse) {
