@@ -334,9 +334,9 @@ class SpokenTest {
 
     @Test
     void a_piston_of_the_form_is_said_and_a_form_that_is_left_changes_nothing() {
-        assertThat(desk.press("n", "e", "<Tab>", "<Tab>", "<Tab>", "'G5'", "<Enter>")
+        assertThat(desk.press("n", "e", "<Tab>", "<Tab>", "<Tab>", "'2/G6'", "<Enter>")
                         .said())
-                .startsWith("Piston G5. Hymn 208, verse 1 of 5. V1: ");
+                .startsWith("Piston 2/G6. Hymn 208, verse 1 of 5. V1: ");
         assertThat(desk.press("e", "<Esc>").said()).startsWith("Nothing changed. Hymn 208, verse 1 of 5. Great: ");
     }
 

@@ -34,7 +34,7 @@ public final class VerseForm {
         RowForm<Verse> row = new RowForm<>(VerseFields.TABLE, ASKED, verse, OrganNames.of(work.instrument()));
         return FormBox.of("Verse", row.fields(), (form, closed) -> {
                     Verse typed = labelled(onPiston(row.typed(form), verse, work.instrument()), work);
-                    State after = onPiston(closed, PlanChanges.change(closed, work, typed), verse, typed);
+                    State after = told(closed, PlanChanges.change(closed, work, typed), verse, typed);
                     return onHeldPiston(typed, verse, work)
                             .or(() -> Caution.choir(typed, work.instrument().room()))
                             .map(after::warns)
@@ -63,7 +63,7 @@ public final class VerseForm {
     }
 
     /** After the form, with the piston where it is another. */
-    private static State onPiston(State closed, State after, Verse before, Verse typed) {
+    private static State told(State closed, State after, Verse before, Verse typed) {
         String piston = typed.piston();
         return piston.equals(before.piston())
                 ? after
