@@ -200,12 +200,12 @@ class ArrangeCommandsTest {
 
     @Test
     void undoing_says_what() {
-        assertThat(desk.press(" ", "u").said()).isEqualTo("Undid: V1: draw Great Bourdon 16.");
+        assertThat(desk.press(" ", "u").said()).isEqualTo("Undid: V1, draw Great Bourdon 16.");
     }
 
     @Test
     void doing_again_says_what() {
-        assertThat(desk.press(" ", "u", "U").said()).isEqualTo("Redid: V1: draw Great Bourdon 16.");
+        assertThat(desk.press(" ", "u", "U").said()).isEqualTo("Redid: V1, draw Great Bourdon 16.");
     }
 
     @Test

@@ -343,11 +343,14 @@ class SpokenTest {
     @Test
     void what_came_of_a_key_is_said_before_where_it_is() {
         assertThat(desk.press("n", ">").said()).startsWith("Swell box three quarters open. Now fff, ");
-        assertThat(desk.press("u").said()).startsWith("Undid: V1: Swell box three quarters open. Now fff, ");
+        assertThat(desk.press("u").said()).startsWith("Undid: V1, Swell box three quarters open. Now fff, ");
         assertThat(desk.press("0").said()).startsWith("Everything put in. ");
         assertThat(desk.press("u", "n", "c").said()).startsWith("Copied from V1. Now ");
         assertThat(desk.press("i").said()).startsWith("V3 added. V3: ");
         assertThat(desk.press("d").said()).startsWith("V3 duplicated. V4: ");
+        assertThat(desk.press("x").said())
+                .startsWith("Deleted V4; u to undo. V5: ")
+                .endsWith(" by hand.");
         assertThat(desk.press("I", "'12'", "<Tab>", "'Lantern'", "<Enter>").said())
                 .startsWith("Hymn 12 added, 4 verses and 1 introduction. Hymn 12 Lantern. Intro: organ alone. ");
     }

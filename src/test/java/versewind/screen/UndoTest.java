@@ -81,8 +81,8 @@ class UndoTest {
     @Test
     void undo_says_what_it_undid() {
         Desk desk = Desk.with("ordinary-sunday", 80, 24).press("n");
-        assertThat(desk.press(" ", "u").said()).isEqualTo("Undid: V1: draw Great Bourdon 16.");
-        assertThat(desk.press("U").said()).isEqualTo("Redid: V1: draw Great Bourdon 16.");
+        assertThat(desk.press(" ", "u").said()).isEqualTo("Undid: V1, draw Great Bourdon 16.");
+        assertThat(desk.press("U").said()).isEqualTo("Redid: V1, draw Great Bourdon 16.");
         assertThat(desk.press("x", "u").said()).isEqualTo("Undid: deleted V1.");
         assertThat(desk.press("^X", "<Enter>", "u").said())
                 .startsWith("Undid: deleted hymn \"Wide is the gate")

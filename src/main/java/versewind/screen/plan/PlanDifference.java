@@ -18,7 +18,7 @@ import versewind.rules.StopChangesByDivision;
  * One plan compared with another of the same organ.
  *
  * @param place the first verse in which they differ, in the second; empty where only the service's details do
- * @param words what was changed: "V2: draw Great Mixture III", "deleted hymn \"Loaf and cup\""
+ * @param words what was changed: "V2, draw Great Mixture III", "deleted hymn \"Loaf and cup\""
  */
 record PlanDifference(Optional<VersePlace> place, String words) {
 
@@ -71,7 +71,7 @@ record PlanDifference(Optional<VersePlace> place, String words) {
         return new PlanDifference(
                 place,
                 changed == 1
-                        ? was.get(first).label() + ": " + ofVerse(was.get(first), is.get(first), organ)
+                        ? was.get(first).label() + ", " + ofVerse(was.get(first), is.get(first), organ)
                         : changed + " verses of " + named(after));
     }
 

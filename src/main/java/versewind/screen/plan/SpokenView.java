@@ -122,7 +122,8 @@ final class SpokenView {
     }
 
     private static boolean isOtherVerse(PlanEdit was, PlanEdit work) {
-        return was.verse().isEmpty() || !was.place().equals(work.place());
+        boolean isBeside = was.verses().size() != work.verses().size();
+        return isBeside || was.verse().isEmpty() || !was.place().equals(work.place());
     }
 
     /** "Hymn 88, verse 2 of 3. " on the way back; with its title, where it is another: "88 The day is past. ". */
