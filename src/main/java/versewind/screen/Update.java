@@ -117,7 +117,8 @@ public final class Update {
 
         private static String name(State before, State now) {
             String name = now.top().name(now);
-            boolean isBelow = now.screens().size() == 1 && now.top().name(before).equals(name);
+            boolean isBelow =
+                    now.screens().size() == 1 && now.top().name(before).equals(name);
             boolean isKnown = name.isEmpty() || name.equals(before.top().name(before)) || isBelow;
             return isKnown ? "" : name.endsWith("?") ? name : name + ".";
         }

@@ -105,7 +105,7 @@ public final class Desk {
 
     /** A shipped plan, opened where everything is spoken. */
     static Desk openedSpoken(String plan) {
-        OpenPlan open = shipped(plan);
+        OpenPlan open = Shipped.plan(plan);
         return with(open.plan(), open.instrument(), ORDINARY.lettered(Letters.SPOKEN), Optional.empty());
     }
 

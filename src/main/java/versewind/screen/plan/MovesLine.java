@@ -59,7 +59,7 @@ final class MovesLine {
                 rows);
     }
 
-    /** In a sentence on arriving at a verse: "3 changes: draw Great Fifteenth 2; put in Swell to Great."; the first few. */
+    /** On arriving at a verse, of many the first few: "2 changes: draw Great Fifteenth 2; put in Swell to Great.". */
     static String inSentence(State state, PlanEdit work, Verse verse) {
         Optional<Verse> before = work.before();
         if (before.isEmpty() || !verse.isPlayed()) {

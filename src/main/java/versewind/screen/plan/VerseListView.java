@@ -32,7 +32,7 @@ final class VerseListView {
 
     private VerseListView() {}
 
-    /** The columns of a row, from the width of the list; there is room for labels, and for a mark of what may be left out. */
+    /** The columns of a row, from the width of the list; with room for labels and the mark of what may be left out. */
     private record Columns(int x, int label, int bar, int word) {
 
         static Columns of(Layout layout, List<Verse> verses) {
