@@ -3,6 +3,8 @@ package versewind.calibration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import versewind.plan.Plan;
+import versewind.plan.VersePlace;
 import versewind.sound.OrganSound;
 
 /**
@@ -50,6 +52,34 @@ public record CalibratedOrgan(
     /** What the answers after the last service changed, if there are any. */
     public Optional<HeardEffect> lastHeard() {
         return last.effect();
+    }
+
+    /**
+     * The day of the last service that was answered, where the answers are why a verse of an earlier service wants
+     * attention now.
+     */
+    public Optional<String> changedVerdicts(Plan plan) {
+        Optional<String> answered = experience.lastDay();
+        return answered.filter(day -> plan.heading()
+                        .date()
+                        .filter(date -> date.toString().compareTo(day) < 0)
+                        .isPresent()
+                && lastHeard().filter(effect -> isWorse(effect.before(), plan)).isPresent());
+    }
+
+    private boolean isWorse(OrganSound before, Plan plan) {
+        return plan.places().stream()
+                .anyMatch(place -> wantsAttention(sound, plan, place) && !wantsAttention(before, plan, place));
+    }
+
+    private static boolean wantsAttention(OrganSound sound, Plan plan, VersePlace place) {
+        return sound.estimate(
+                        plan.verse(place),
+                        plan.heading().people(),
+                        plan.hymn(place).tempo())
+                .balance()
+                .estimated()
+                .wantsAttention();
     }
 
     /** What a judgement contradicts, if it does. */

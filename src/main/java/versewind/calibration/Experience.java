@@ -100,6 +100,13 @@ public record Experience(List<HeardRegistration> usual, List<HeardRegistration> 
                 : Optional.of(answers.get(answers.size() - 1).service());
     }
 
+    /** The day of the last service that was answered, if it is known. */
+    Optional<String> lastDay() {
+        return answers.isEmpty()
+                ? Optional.empty()
+                : answers.get(answers.size() - 1).day();
+    }
+
     /** The answers on a service. */
     List<HeardRegistration> answersOn(String service) {
         return answers.stream().filter(each -> each.service().equals(service)).toList();

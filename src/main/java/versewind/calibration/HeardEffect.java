@@ -12,10 +12,11 @@ import versewind.sound.OrganSound;
  * than without them, in the mean of the verses that were answered.
  *
  * @param service the service that was answered
+ * @param before the organ without these answers
  * @param organ the organ in the nave
  * @param singing the singing
  */
-public record HeardEffect(String service, Change organ, Change singing) {
+public record HeardEffect(String service, OrganSound before, Change organ, Change singing) {
 
     /** A change that is told, in dB: it rounds to 1. */
     private static final double WORTH_A_WORD_DB = 0.5;
@@ -62,6 +63,7 @@ public record HeardEffect(String service, Change organ, Change singing) {
         int count = answers.size();
         return new HeardEffect(
                 service,
+                before,
                 new Change(organDb / count, organPlusMinusDb / count),
                 new Change(singingDb / count, singingPlusMinusDb / count));
     }

@@ -117,6 +117,11 @@ public record HeardRegistration(
                 : name.substring(0, Math.max(0, name.lastIndexOf(APART)));
     }
 
+    /** The day of its service, "2026-11-22", where its name begins with one. */
+    Optional<String> day() {
+        return Optional.of(service()).filter(day -> DAY.matcher(name).lookingAt());
+    }
+
     private static String name(String service, Hymn hymn, Verse verse) {
         return service + APART + (hymn.number().isBlank() ? hymn.title() : hymn.number()) + " " + verse.label();
     }

@@ -442,8 +442,8 @@ class FeedbackUpdateTest {
     void where_nothing_changed_nothing_is_told() {
         HeardEffect.Change none = new HeardEffect.Change(-0.49, 3);
 
-        assertThat(new HeardEffect("2026-11-22", none, none).sentence()).isEmpty();
-        assertThat(new HeardEffect("2026-11-22", none, new HeardEffect.Change(-0.5, 0.3)).sentence())
+        assertThat(new HeardEffect("2026-11-22", sound, none, none).sentence()).isEmpty();
+        assertThat(new HeardEffect("2026-11-22", sound, none, new HeardEffect.Change(-0.5, 0.3)).sentence())
                 .contains("Since the answers of 2026-11-22, the singing is taken to be 1 dB softer, ±1.");
         assertThat(CalibratedOrgan.of(sound, Calibration.NONE, Experience.NONE).lastHeard())
                 .isEmpty();

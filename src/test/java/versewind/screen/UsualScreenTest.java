@@ -2,12 +2,16 @@ package versewind.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import versewind.Shipped;
 import versewind.calibration.CalibratedOrgan;
 import versewind.calibration.CalibratedOrgan.LastHeard;
+import versewind.calibration.Calibration;
 import versewind.calibration.Experience;
 import versewind.calibration.HeardRegistration;
 import versewind.calibration.RightShare;
@@ -15,19 +19,23 @@ import versewind.organ.IndexSet;
 import versewind.plan.Feedback;
 import versewind.plan.HeardAs;
 import versewind.plan.Mode;
+import versewind.plan.Plan;
 import versewind.plan.Singing;
 import versewind.plan.SungBy;
 import versewind.plan.Verse;
 import versewind.plan.VerseKind;
+import versewind.plan.VersePlace;
 import versewind.proposal.Proposal;
 import versewind.proposal.RegistrationProposer;
 import versewind.rules.BuildingLine;
 import versewind.rules.OrganFacts;
+import versewind.screen.plan.FileEvent;
 import versewind.screen.plan.PlanEvent;
 import versewind.screen.plan.ProposalsScreen;
 import versewind.screen.plan.UsualLine;
 import versewind.sound.OrganSound;
 import versewind.sound.Verdict;
+import versewind.store.OpenPlan;
 
 class UsualScreenTest {
 
@@ -150,6 +158,25 @@ class UsualScreenTest {
                                     ? "as loud as your usual"
                                     : Math.abs(db) + " dB " + (db > 0 ? "above" : "below") + " your usual");
         }
+    }
+
+    @Test
+    void an_earlier_plan_that_later_feedback_has_changed_says_so_when_it_is_opened() {
+        OpenPlan open = Shipped.plan("harvest-festival");
+        Verse verse = open.plan().verse(new VersePlace(0, 1));
+        List<HeardRegistration> answers = IntStream.range(0, 12)
+                .mapToObj(i -> HeardRegistration.of(
+                        "2026-11-15, 1 V" + i, verse, new Feedback(HeardAs.TOO_SOFT, 480)))
+                .toList();
+        CalibratedOrgan organ = CalibratedOrgan.of(
+                OrganSound.open(open.instrument()), Calibration.NONE, new Experience(List.of(), answers));
+        desk.answer(new FileEvent.PlanOpened("a-plan", open.plan(), open.instrument(), organ, Optional.empty()));
+        assertThat(desk.said()).isEqualTo("Verdicts have changed since the feedback of Sun 15 Nov 2026.");
+
+        Plan later = open.plan()
+                .withHeading(open.plan().heading().withDate(Optional.of(LocalDate.of(2026, 11, 22))));
+        desk.answer(new FileEvent.PlanOpened("a-plan", later, open.instrument(), organ, Optional.empty()));
+        assertThat(desk.said()).isEmpty();
     }
 
     @Test

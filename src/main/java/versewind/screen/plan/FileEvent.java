@@ -190,7 +190,9 @@ public interface FileEvent extends Event {
                 return next.says("This plan has no file, only unsaved work.");
             }
             return left.map(kept -> next.open(aboutWork(kept)))
-                    .orElseGet(() -> next.says(PlanEdit.usualAsked(work.organ().experience())));
+                    .orElseGet(() -> next.says(organ.changedVerdicts(plan)
+                            .map(day -> "Verdicts have changed since the feedback of " + UsualRow.day(day) + ".")
+                            .orElse(PlanEdit.usualAsked(organ.experience()))));
         }
 
         /** What is to become of work that was kept; it can be taken up if it is for the organ that is open. */

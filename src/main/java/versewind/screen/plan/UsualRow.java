@@ -74,7 +74,8 @@ record UsualRow(Kind kind, List<HeardRegistration> heard) {
         };
     }
 
-    private static String day(String service) {
+    /** The day of a service as people say it, or its title. */
+    static String day(String service) {
         try {
             return ShortWords.day(LocalDate.parse(service));
         } catch (DateTimeParseException isTitle) {
