@@ -54,6 +54,14 @@ class AtDeskTest {
     }
 
     @Test
+    void on_a_small_screen_the_row_of_a_note_that_there_is_not_is_for_what_is_drawn() {
+        Desk desk = Desk.with("ordinary-sunday", 60, 18).press("n", "n", "n", "g", "K");
+        assertThat(screen(desk))
+                .contains("V3 congregation of 140, gently; four parts on Great")
+                .contains("            Couplers: Swell to Great, Great to Pedal\n");
+    }
+
+    @Test
     void a_piston_that_holds_something_else_by_now_is_not_to_be_pressed() {
         Desk desk = harvest().press("n", "K");
         assertThat(screen(desk)).contains("Now        piston G4").doesNotContain("holds something else");

@@ -165,16 +165,14 @@ class UsualScreenTest {
         OpenPlan open = Shipped.plan("harvest-festival");
         Verse verse = open.plan().verse(new VersePlace(0, 1));
         List<HeardRegistration> answers = IntStream.range(0, 12)
-                .mapToObj(i -> HeardRegistration.of(
-                        "2026-11-15, 1 V" + i, verse, new Feedback(HeardAs.TOO_SOFT, 480)))
+                .mapToObj(i -> HeardRegistration.of("2026-11-15, 1 V" + i, verse, new Feedback(HeardAs.TOO_SOFT, 480)))
                 .toList();
         CalibratedOrgan organ = CalibratedOrgan.of(
                 OrganSound.open(open.instrument()), Calibration.NONE, new Experience(List.of(), answers));
         desk.answer(new FileEvent.PlanOpened("a-plan", open.plan(), open.instrument(), organ, Optional.empty()));
         assertThat(desk.said()).isEqualTo("Verdicts have changed since the feedback of Sun 15 Nov 2026.");
 
-        Plan later = open.plan()
-                .withHeading(open.plan().heading().withDate(Optional.of(LocalDate.of(2026, 11, 22))));
+        Plan later = open.plan().withHeading(open.plan().heading().withDate(Optional.of(LocalDate.of(2026, 11, 22))));
         desk.answer(new FileEvent.PlanOpened("a-plan", later, open.instrument(), organ, Optional.empty()));
         assertThat(desk.said()).isEmpty();
     }

@@ -95,25 +95,30 @@ record DeskLayout(
      * @param louder what makes it stronger
      * @param softer what makes it softer
      * @param next what comes next
+     * @param note whether there is a note
      */
-    record Wanted(int now, int drawn, int louder, int softer, int next) {}
+    record Wanted(int now, int drawn, int louder, int softer, int next, boolean note) {}
 
-    /** The same, with blank rows of one block lent to another that would be cut. */
+    /** The same, with blank rows of one block, or that of the note, lent to another that would be cut. */
     DeskLayout lending(Wanted wanted) {
         int[] has = {nowRows, drawnRows, louderRows, softerRows, nextRows};
         int[] wants = {wanted.now, wanted.drawn, wanted.louder, wanted.softer, wanted.next};
         int blank = IntStream.range(0, has.length)
                 .map(i -> Math.max(0, has[i] - wants[i]))
                 .sum();
-        Rows lent = new Rows(blank);
+        int cut = IntStream.range(0, has.length)
+                .map(i -> Math.max(0, wants[i] - has[i]))
+                .sum();
+        int ofNote = note >= 0 && note == now - 1 && !wanted.note && cut > blank ? 1 : 0;
+        Rows lent = new Rows(blank + ofNote);
         int[] gets = IntStream.range(0, has.length)
                 .map(i -> lent.raised(has[i], wants[i]))
                 .toArray();
-        Rows taken = new Rows(blank - lent.left);
+        Rows taken = new Rows(Math.max(0, blank - lent.left));
         for (int i : TAKEN_FROM) {
             gets[i] -= taken.raised(0, has[i] - wants[i]);
         }
-        int drawnAt = drawn + gets[0] - nowRows;
+        int drawnAt = drawn - ofNote + gets[0] - nowRows;
         int nextAt = next + drawnAt - drawn + gets[1] - drawnRows;
         return new DeskLayout(
                 dots,
@@ -121,7 +126,7 @@ record DeskLayout(
                 who,
                 level,
                 note,
-                now,
+                now - ofNote,
                 gets[0],
                 drawnAt,
                 gets[1],

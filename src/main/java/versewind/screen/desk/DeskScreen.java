@@ -278,7 +278,8 @@ public record DeskScreen(DeskNotes notes) implements AtOrgan {
                         words.drawn().whole().rows(columns),
                         words.steps(1, columns, layout.louderRows()).rows(columns),
                         words.steps(-1, columns, layout.softerRows()).rows(columns),
-                        words.next().rows(columns)));
+                        words.next().rows(columns),
+                        !note(work).isBlank()));
     }
 
     private static int noticeRows(Frame frame, State state) {

@@ -69,12 +69,20 @@ final class DeskWords {
         Verse verse = verse(here);
         int people = plan.heading().people();
         Estimate estimate = estimate(here);
-        Flow all = new Flow()
-                .add(verse.label(), Style.STRONG)
-                .add(Wording.playing(verse, people, estimate, organ), Style.STRONG);
-        return all.fits(columns, 1)
-                ? all
-                : new Flow().add(verse.label(), Style.STRONG).add(Wording.who(verse, people, estimate), Style.STRONG);
+        String hands = String.join("; ", Wording.whoAndHands(verse, people, estimate, organ));
+        Flow who = new Flow();
+        for (String words : List.of(
+                Wording.playing(verse, people, estimate, organ),
+                hands,
+                Wording.shortHands(hands),
+                Wording.shortHands(hands).replace(", singing ", ", "),
+                Wording.who(verse, people, estimate))) {
+            who = new Flow().add(verse.label(), Style.STRONG).add(words, Style.STRONG);
+            if (who.fits(columns, 1)) {
+                return who;
+            }
+        }
+        return who;
     }
 
     /** Whether it is right for those who sing; if there is room how strong it is, and how to touch the keys. */

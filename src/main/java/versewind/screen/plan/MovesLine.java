@@ -25,6 +25,8 @@ import versewind.sheet.Wording;
 final class MovesLine {
     /** Knobs that are named in a sentence where there are many. */
     private static final int FEW = 5;
+    /** Where the knobs that move stand in what is said. */
+    private static final String GROUPS = "\0";
 
     private static final String NOTHING_MOVED = "Nothing to change: nobody plays.";
 
@@ -135,19 +137,32 @@ final class MovesLine {
         String count = count(work.instrument(), verse.piston(), moves);
         String hands =
                 before.hands().equals(verse.hands()) ? "" : "  Then " + Wording.hands(work.instrument(), verse.hands());
-        for (Detail detail : Detail.values()) {
-            String groups = ":  " + String.join(between(state), groups(state, work, verse, moves, detail));
-            for (String begun : List.of(start + step, start)) {
-                String all = begun + ", " + count + groups + hands;
-                // what changes on a large organ is long, and most of it is seen at once not to fit; blanks may be lost
-                List<String> lines = all.length() > rows * (columns + 2) ? List.of() : wrapped(all, columns);
-                boolean fits = lines.stream().allMatch(line -> Text.columns(line) <= columns);
-                if (fits && !lines.isEmpty() && lines.size() <= rows) {
-                    return lines;
+        int or = count.lastIndexOf(", or ");
+        List<String> ways = new ArrayList<>(List.of(count + GROUPS + hands, count + GROUPS));
+        if (or >= 0) {
+            String piston = count.substring(0, or);
+            ways.addAll(List.of(piston + GROUPS + hands, piston + GROUPS));
+        }
+        for (String way : hands.isEmpty() && or < 0 ? ways.subList(0, 1) : ways) {
+            for (Detail detail : Detail.values()) {
+                String groups = ":  " + String.join(between(state), groups(state, work, verse, moves, detail));
+                for (String begun : List.of(start + step, start)) {
+                    List<String> lines = fitting(begun + ", " + way.replace(GROUPS, groups), columns, rows);
+                    if (!lines.isEmpty()) {
+                        return lines;
+                    }
                 }
             }
         }
         return List.of(Text.fit(start + ", " + count, columns, Mark.CUT.in(state.marks())));
+    }
+
+    /** The text in so many rows; none if it needs more. */
+    private static List<String> fitting(String text, int columns, int rows) {
+        // what changes on a large organ is long, and most of it is seen at once not to fit; blanks may be lost
+        List<String> lines = text.length() > rows * (columns + 2) ? List.of() : wrapped(text, columns);
+        boolean fits = lines.size() <= rows && lines.stream().allMatch(line -> Text.columns(line) <= columns);
+        return fits ? lines : List.of();
     }
 
     private static String count(Instrument organ, String piston, StopChanges moves) {

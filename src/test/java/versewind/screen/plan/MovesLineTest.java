@@ -101,6 +101,14 @@ class MovesLineTest {
     }
 
     @Test
+    void where_little_fits_how_it_is_played_or_what_is_moved_by_hand_is_left_out_first() {
+        Desk desk = Desk.with("harvest-festival", 80, 24).press("n");
+        assertThat(lines(desk, 57, 1)).containsExactly("From Intro, piston G4:  Great +2  Swell +2  Pedal +2");
+        desk.press("n", "r", "l");
+        assertThat(lines(desk, 58, 1)).containsExactly("From V1 +1±1 dB, 2 changes:  Swell +1  Coup. +1");
+    }
+
+    @Test
     void where_names_do_not_fit_knobs_are_counted() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("n");
         assertThat(lines(desk, 70, 1))
@@ -121,7 +129,7 @@ class MovesLineTest {
     @Test
     void where_not_even_numbers_fit_the_movements_are_counted() {
         Desk desk = Desk.with("harvest-festival", 80, 24).press("n");
-        assertThat(lines(desk, 58, 1)).containsExactly("From Intro, piston G4, or 6 by hand");
+        assertThat(lines(desk, 40, 1)).containsExactly("From Intro, piston G4, or 6 by hand");
     }
 
     @ParameterizedTest
