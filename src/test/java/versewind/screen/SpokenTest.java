@@ -151,8 +151,18 @@ class SpokenTest {
         assertThat(desk.press(" ", "q").said())
                 .startsWith("This plan has unsaved changes. s: save")
                 .endsWith("; Esc: stay here.");
-        assertThat(desk.press("<Esc>", "e").said()).startsWith("Verse. Label: what stands before the verse");
-        assertThat(desk.press("<Tab>").said()).startsWith("People: ");
+        assertThat(desk.press("<Esc>", "e").said()).startsWith("Verse. Label: Intro; what stands before the verse");
+        assertThat(desk.press("<Tab>").said()).startsWith("People: blank; ");
+    }
+
+    @Test
+    void a_field_is_said_with_what_it_holds_and_what_is_typed_in_it_alone() {
+        desk.press("S", "<Tab>", "<Tab>", "<Tab>");
+        assertThat(desk.said()).startsWith("People: 480; how many people are expected");
+        assertThat(desk.press("'9'").said()).isEqualTo("People: 9");
+        assertThat(desk.press("^U").said()).isEqualTo("People: blank");
+        assertThat(desk.press("<Enter>").said()).startsWith("People: ").contains("whole number");
+        assertThat(desk.press("<Up>", "<Up>", "^U", "'4 oct 2026'").said()).startsWith("Date: 4 oct 2026; Sun 4 Oct 2026");
     }
 
     @ParameterizedTest

@@ -99,6 +99,10 @@ public record FormBox(String title, List<Field> fields, int at, String complaint
         public static Field of(String name, String value, String hint) {
             return new Field(name, TextLine.marked(value), typed -> hint, value);
         }
+
+        private String hint(String typed) {
+            return hint.of(typed);
+        }
     }
 
     /** A form that closes when it is left. */
@@ -209,18 +213,42 @@ public record FormBox(String title, List<Field> fields, int at, String complaint
 
     private String hint() {
         Field here = fields.get(at);
-        return here.name() + ": " + here.hint().of(here.line().text().strip())
-                + (here.line().isMarked() ? "; typing replaces it" : "");
+        return here.name() + ": " + here.hint(text(at)) + (here.line().isMarked() ? "; typing replaces it" : "");
     }
 
-    /** What is wrong, else what belongs in a field that was gone to, after the heading of a form that was opened. */
+    /**
+     * What is newly wrong; what the field holds where that was typed; else the field that was gone to, after the
+     * heading of a form that was opened.
+     */
     @Override
     public String spoken(State before, State now) {
-        if (!complaint.isEmpty()) {
+        if (!(before.top() instanceof FormBox was && was.title.equals(title))) {
+            String marked = fields.get(at).line().isMarked() ? "; typing replaces it" : "";
+            return title + (title.endsWith("?") ? " " : ". ") + field() + marked + wrong();
+        }
+        if (!complaint.isEmpty() && !complaint.equals(was.complaint)) {
             return complaint;
         }
-        boolean isOpen = before.top() instanceof FormBox form && form.title.equals(title);
-        return (isOpen ? "" : title + (title.endsWith("?") ? " " : ". ")) + hint();
+        if (was.at != at) {
+            return field() + wrong();
+        }
+        String hint = fields.get(at).hint(text(at));
+        boolean isKnown = hint.equals(fields.get(at).hint(was.text(at)));
+        return was.text(at).equals(text(at)) ? field() + wrong() : held() + (isKnown ? "" : "; " + hint);
+    }
+
+    /** "People: 110". */
+    private String held() {
+        return fields.get(at).name() + ": " + (isBlank(at) ? "blank" : text(at));
+    }
+
+    /** "People: 110; how many people are expected". */
+    private String field() {
+        return held() + "; " + fields.get(at).hint(text(at));
+    }
+
+    private String wrong() {
+        return complaint.isEmpty() ? "" : ". " + complaint;
     }
 
     /** The rows of each field: one, and more for a long text as far as there are so many. */
