@@ -284,7 +284,7 @@ final class StopClassifier {
         if (highRanks() > 1) {
             return Family.MIXTURE;
         }
-        Family family = kind.family();
+        Family family = Lexicon.family(said.remarks()).orElse(kind.family());
         if (!family.isReed() && isSaid("said reed")) {
             return Family.SOLO_REED;
         }

@@ -9,6 +9,7 @@ import versewind.organ.Instrument;
 import versewind.screen.organ.OrganScreen;
 import versewind.screen.organ.PasteScreen;
 import versewind.screen.state.Event;
+import versewind.screen.toolkit.Letters;
 import versewind.screen.toolkit.TextBlock;
 
 /** A stop list is pasted, and an organ made of it. */
@@ -42,7 +43,7 @@ class PasteScreenTest {
                 .contains("4 stops, 1 coupler; please check what is marked")
                 .containsPattern("Line 4: Wibblophone .* note")
                 .containsPattern("Swell +manual 2, in a swell box")
-                .containsPattern("  Gedackt 8 +flute, ");
+                .containsPattern("  Gedackt 8 +flute\\b");
     }
 
     @Test
@@ -67,8 +68,48 @@ class PasteScreenTest {
         assertThat(desk.state().top()).isEqualTo(new PasteScreen(TextBlock.of(LIST)));
         desk.press("'ab'", "<Backspace>", "<Enter>", "<Down>");
         assertThat(desk.state().top()).isEqualTo(new PasteScreen(TextBlock.of(LIST + "a\n")));
-        desk.press("^U");
+        assertThat(desk.press("^U").screen()).contains("Clear the whole text, 10 lines?");
+        desk.press("<Enter>");
         assertThat(desk.state().top()).isEqualTo(PasteScreen.EMPTY);
+    }
+
+    @Test
+    void the_text_is_heard_when_it_is_pasted_cleared_and_gone_through() {
+        Desk desk = box(80, 24).lettered(Letters.SPOKEN);
+        desk.press("<Esc>", "^N");
+        assertThat(desk.said())
+                .isEqualTo("New organ from a stop list. Paste the stop list here as it was published."
+                        + " Ctrl-S reads it, Esc closes.");
+        assertThat(desk.answer(new Event.Paste(LIST)).said()).isEqualTo("9 lines; Ctrl-S reads them.");
+        assertThat(desk.press("<Up>").said()).isEqualTo("Swell to Great");
+        assertThat(desk.press("'x'").said()).isEmpty();
+        assertThat(desk.press("^U").said()).startsWith("Clear the whole text, 9 lines? Enter: ");
+        assertThat(desk.press("<Enter>").said()).startsWith("The text is cleared.");
+    }
+
+    @Test
+    void what_was_understood_is_heard_a_statement_an_item_and_how_a_line_is_corrected() {
+        Desk desk = box(80, 24).lettered(Letters.SPOKEN);
+        desk.answer(new Event.Paste("Great\nOpen Diapason 8\nKettlewick\nGemshorn 4\nSwell\nOboe 8\nSwell to Great\n"))
+                .press("^S");
+        assertThat(desk.said())
+                .startsWith("3 stops, 1 coupler; 1 line not understood. Go on as it is, 1 of ")
+                .endsWith(". Enter: name the organ.");
+        assertThat(desk.press("<Down>").said())
+                .startsWith("Line 3: Kettlewick, not understood: ")
+                .endsWith(". Enter: correct the line.");
+        assertThat(desk.press("<Enter>").said()).isEqualTo("Correct line 3: Kettlewick. Ctrl-S reads the list again.");
+        desk.press("^S");
+        while (!desk.said().startsWith("Gemshorn 4")) {
+            desk.press("<Down>");
+        }
+        assertThat(desk.said()).startsWith("Gemshorn 4, flute, ").doesNotContain("by its name");
+        assertThat(desk.press("<Enter>").said())
+                .startsWith("Correct line 4: Gemshorn 4. To count it otherwise, write behind it (principal)");
+        assertThat(desk.press("<End>", "' (principal)'", "^S").screen()).contains("Gemshorn 4, principal");
+        assertThat(desk.press("<End>", "<Up>").screen())
+                .contains("  Swell to Great\n")
+                .doesNotContain("Swell on Great");
     }
 
     @Test
@@ -123,10 +164,7 @@ class PasteScreenTest {
         String list = "Great\nOpen Diapason 8\nKettlewick\nFlute 4\n";
         desk.answer(new Event.Paste(list)).press("^S");
         assertThat(desk.screen())
-                .contains(
-                        "2 stops, 0 couplers; 1 line not understood",
-                        "\u25b8Go on as it is: name the organ",
-                        "Line 3: Kettlewick");
+                .contains("2 stops, 0 couplers; 1 line not understood", "\u25b8Go on as it is", "Line 3: Kettlewick");
         desk.press("<Down>", "<Enter>");
         assertThat(desk.state().top()).isEqualTo(new PasteScreen(new TextBlock(list, list.indexOf("Kettlewick"))));
     }

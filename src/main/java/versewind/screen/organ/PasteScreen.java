@@ -14,8 +14,8 @@ import versewind.screen.state.State;
 import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.Key;
 import versewind.screen.toolkit.Style;
-import versewind.screen.toolkit.Text;
 import versewind.screen.toolkit.TextBlock;
+import versewind.stoplist.Confidence;
 import versewind.stoplist.ReadDivision;
 import versewind.stoplist.ReadOrgan;
 import versewind.stoplist.ReadPistons;
@@ -33,7 +33,7 @@ public record PasteScreen(TextBlock text) implements Covering {
 
     public static final KeyTable<PasteScreen> KEYS = KeyTable.<PasteScreen>under("Pasting a stop list")
             .key("Ctrl-S", "read the list", PasteScreen::read)
-            .key("Ctrl-U", "clear the text", (screen, state) -> state.show(new PasteScreen(TextBlock.EMPTY)))
+            .key("Ctrl-U", "clear the text", PasteScreen::clear)
             .key("Esc", "close", PasteScreen::close);
 
     public static final PasteScreen EMPTY = new PasteScreen(TextBlock.EMPTY);
@@ -44,10 +44,14 @@ public record PasteScreen(TextBlock text) implements Covering {
     /** How the id of a row begins that stands for a line of the text. */
     private static final String LINE = "line ";
 
-    /** Columns of a remark on what was assumed: as many as the smallest list has. */
-    private static final int REMARK_COLUMNS = 52;
+    /** How the id of a row ends that stands for a stop. */
+    private static final String STOP = " stop";
+
+    private static final String FAMILIES =
+            " To count it otherwise, write behind it (principal), (flute), (string), (chorus reed) or (solo reed).";
 
     private static final String TITLE = "New organ from a stop list";
+    private static final String HINT = "Paste the stop list here as it was published.";
 
     private static final int TOP = 2;
     private static final int FOOT = 3;
@@ -79,6 +83,19 @@ public record PasteScreen(TextBlock text) implements Covering {
         return state.says("Too long: the limit is " + LONGEST + " characters.");
     }
 
+    /** Asks before more than a line is lost. */
+    private State clear(State state) {
+        return Question.before(
+                (int) text.text().lines().count(),
+                state,
+                "Clear the whole text, " + lines() + "?",
+                closed -> closed.show(EMPTY).says("The text is cleared."));
+    }
+
+    private String lines() {
+        return Count.of(text.text().lines().count(), "line");
+    }
+
     /** Closes the box; asks first if a text would be lost. */
     private State close(State state) {
         return text.text().isBlank()
@@ -106,20 +123,40 @@ public record PasteScreen(TextBlock text) implements Covering {
         String checked = list.wantsAttention()
                 ? "please check what is marked"
                 : organ.assumed().isEmpty() ? "nothing is in doubt" : "please check what was assumed";
-        String title = Count.of(list.stops().count(), "stop") + ", "
-                + Count.of(list.couplers().size(), "coupler") + "; "
-                + (doubts == 0 ? checked : Count.of(doubts, "line") + " not understood");
+        String title = counted(list) + "; " + (doubts == 0 ? checked : Count.of(doubts, "line") + " not understood");
         return state.open(Chooser.of(title, rows(organ), this::chosen)
                 .doing(id -> id.startsWith(LINE) ? "correct the line" : "name the organ"));
     }
 
+    /** "21 stops, 4 couplers, 1 tremulant, 6 pistons". */
+    private static String counted(StopList list) {
+        int divisionals = list.pistons().divisionals().values().stream()
+                .mapToInt(Integer::intValue)
+                .sum();
+        int pistons = list.pistons().generals() + divisionals;
+        int tremulants = list.tremulants().size();
+        return Count.of(list.stops().count(), "stop") + ", "
+                + Count.of(list.couplers().size(), "coupler")
+                + (tremulants == 0 ? "" : ", " + Count.of(tremulants, "tremulant"))
+                + (pistons == 0 ? "" : ", " + Count.of(pistons, "piston"));
+    }
+
     /** Goes to a line of the text, or on to the name of the organ. */
     private State chosen(String id, State choosing) {
-        return id.startsWith(LINE)
-                ? choosing.close()
-                        .show(new PasteScreen(text.atLine(
-                                Integer.parseInt(id.substring(LINE.length(), id.indexOf(',', LINE.length()))))))
-                : named(choosing);
+        if (!id.startsWith(LINE)) {
+            return named(choosing);
+        }
+        int line = Integer.parseInt(id.substring(LINE.length(), id.indexOf(',')));
+        PasteScreen there = new PasteScreen(text.atLine(line));
+        return choosing.close()
+                .show(there)
+                .says("Correct line " + line + ": " + there.line() + "." + (id.endsWith(STOP) ? FAMILIES : "")
+                        + " Ctrl-S reads the list again.");
+    }
+
+    /** The line of the caret, without blanks around it. */
+    private String line() {
+        return text.line().strip();
     }
 
     private static List<Chooser.Row> rows(ReadOrgan organ) {
@@ -127,18 +164,21 @@ public record PasteScreen(TextBlock text) implements Covering {
         List<Chooser.Row> rows = new ArrayList<>();
         List<String> assumed = organ.assumed();
         boolean isClear = !list.wantsAttention() && list.doubts().isEmpty() && assumed.isEmpty();
-        add(rows, isClear ? "Go on: name the organ" : "Go on as it is: name the organ", "");
+        add(rows, isClear ? "Go on" : "Go on as it is", "");
         list.doubts().forEach(unread -> addUnread(rows, unread, "not understood"));
-        assumed.forEach(remark -> Text.wrapped(remark, REMARK_COLUMNS).forEach(line -> add(rows, line, "")));
+        assumed.forEach(remark -> add(rows, remark, ""));
         for (ReadDivision division : list.divisions()) {
             String manual =
                     division.isPedal() ? "pedal" : "manual " + division.manual().getAsInt();
             add(rows, division.name(), manual + (division.enclosed() ? ", in a swell box" : ""));
             for (ReadStop stop : division.stops()) {
                 rows.add(new Chooser.Row(
-                        LINE + stop.line() + ", " + rows.size(),
+                        LINE + stop.line() + ", " + rows.size() + STOP,
                         "  " + stop.name() + " " + pitch(stop),
-                        stop.family().word() + ", " + stop.how().word()
+                        stop.family().word()
+                                + (stop.how() == Confidence.NAME
+                                        ? ""
+                                        : ", " + stop.how().word())
                                 + (stop.supposed() ? "; pitch assumed" : "")
                                 + stop.isBoxed()
                                         .map(boxed -> boxed ? "; in the box" : "; outside the box")
@@ -150,7 +190,8 @@ public record PasteScreen(TextBlock text) implements Covering {
         }
         list.couplers().forEach(coupler -> {
             String joins = coupler.source() + " on " + coupler.keyboard();
-            add(rows, coupler.name(), coupler.isWhole() ? joins : "divisions not found");
+            boolean isSaid = coupler.name().equals(coupler.source() + " to " + coupler.keyboard());
+            add(rows, coupler.name(), !coupler.isWhole() ? "divisions not found" : isSaid ? "" : joins);
         });
         list.tremulants().forEach(tremulant -> add(rows, tremulant.name(), tremulant.division()));
         list.notUnderstood().stream()
@@ -175,8 +216,7 @@ public record PasteScreen(TextBlock text) implements Covering {
 
     private static void addUnread(List<Chooser.Row> rows, Unread unread, String what) {
         String id = LINE + unread.line() + ", " + rows.size();
-        rows.add(new Chooser.Row(id, "Line " + unread.line() + ": " + unread.text(), what));
-        rows.add(new Chooser.Row(id + " why", "    " + unread.why(), ""));
+        rows.add(new Chooser.Row(id, "Line " + unread.line() + ": " + unread.text(), what + ": " + unread.why()));
     }
 
     private static void add(List<Chooser.Row> rows, String first, String second) {
@@ -209,22 +249,32 @@ public record PasteScreen(TextBlock text) implements Covering {
                 .orElse(closed);
     }
 
+    /** What is to be done when it comes up; how long it is after text was pasted; else the line gone to. */
     @Override
-    public String name(State state) {
-        return TITLE;
+    public String spoken(State before, State now) {
+        boolean isKnown = before.top() instanceof PasteScreen;
+        if (!now.notice().text().isBlank() && !isKnown) {
+            return "";
+        }
+        String read = lines() + "; Ctrl-S reads " + (text.text().lines().count() == 1 ? "it." : "them.");
+        if (!isKnown) {
+            return TITLE + ". " + (text.text().isBlank() ? HINT + " Ctrl-S reads it, Esc closes." : read);
+        }
+        TextBlock was = ((PasteScreen) before.top()).text;
+        boolean isPasted = text.text().length() > was.text().length() + 1;
+        boolean isOtherLine = text.row() != was.row() && text.text().equals(was.text());
+        return isPasted ? read : !isOtherLine ? "" : line().isEmpty() ? "Blank line." : line();
     }
 
     @Override
     public void paint(Frame frame, State state) {
         frame.clear(0, 0, frame.width(), frame.height());
-        long lines = text.text().lines().count();
-        String count = Count.of(lines, "line");
+        String count = lines();
         frame.write(1, 0, TITLE, Style.HEADING);
         frame.write(frame.width() - count.length() - 1, 0, count, Style.FAINT);
         text.paint(frame, 1, TOP, frame.width() - 2, Math.max(1, frame.height() - TOP - FOOT));
         if (text.text().isEmpty()) {
-            String hint = "Paste the stop list here as it was published.";
-            frame.write(3, TOP, frame.fit(hint, frame.width() - 4), Style.FAINT);
+            frame.write(3, TOP, frame.fit(HINT, frame.width() - 4), Style.FAINT);
         }
         state.notice().paint(frame, frame.height() - 2);
         KEYS.hints(frame, "Ctrl-S", "Esc", "Ctrl-U");

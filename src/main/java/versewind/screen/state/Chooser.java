@@ -151,13 +151,21 @@ public record Chooser(
         return rows.isEmpty() ? "None yet." : "Nothing matches the filter.";
     }
 
-    /** The title too when it opens, what the filter holds if that changed, and that nothing matches. */
+    /** The title too when it opens, what the filter holds if that changed, and what the key that chooses does now. */
     @Override
     public String spoken(State before, State now) {
         String said = list.isEmpty() ? none() : Listing.super.spoken(before, now);
-        return before.top() instanceof Chooser was
-                ? filter.after(was.filter) + said
-                : title + (title.endsWith("?") ? " " : ": ") + said;
+        boolean isOpen = before.top() instanceof Chooser was && was.title.equals(title);
+        String does = isOpen ? ((Chooser) before.top()).does() : CHOOSE;
+        String enter = does().equals(does) ? "" : " Enter: " + does() + ".";
+        return isOpen
+                ? filter.after(((Chooser) before.top()).filter) + said + enter
+                : title + (title.endsWith("?") ? " " : ". ") + said + enter;
+    }
+
+    /** What the key that chooses does with the marked row. */
+    private String does() {
+        return list.current().map(row -> doing.apply(row.id())).orElse(CHOOSE);
     }
 
     @Override
@@ -188,8 +196,7 @@ public record Chooser(
         if (chosen.isEmpty()) {
             KEYS.hints(frame, box, "Esc");
         } else {
-            String words = list.current().map(row -> doing.apply(row.id())).orElse(CHOOSE);
-            KEYS.hints(frame, box, "Enter " + words, "Esc");
+            KEYS.hints(frame, box, "Enter " + does(), "Esc");
         }
     }
 }

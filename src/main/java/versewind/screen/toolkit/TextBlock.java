@@ -35,6 +35,17 @@ public record TextBlock(String text, int caret) {
         return at(start);
     }
 
+    /** The line of the caret. */
+    public String line() {
+        return text.substring(start(caret), end(caret));
+    }
+
+    /** How many lines stand above that of the caret. */
+    public int row() {
+        return (int)
+                text.substring(0, caret).chars().filter(each -> each == '\n').count();
+    }
+
     /** After a key that moves the caret or edits the text; the same for every other key. */
     public TextBlock after(Key key) {
         if (key.control()) {
@@ -97,8 +108,7 @@ public record TextBlock(String text, int caret) {
     /** Draws as many of its lines as there is room for, that of the caret among them. */
     public void paint(Frame frame, int x, int y, int width, int height) {
         List<String> lines = List.of(text.split("\n", -1));
-        int here = (int)
-                text.substring(0, caret).chars().filter(each -> each == '\n').count();
+        int here = row();
         ListBox<String> list = new ListBox<>(lines, here);
         list.each(y, height, (line, index, row) -> {
             String shown = line.replace("\t", TAB);
