@@ -75,9 +75,9 @@ public enum Church implements Worded {
             return new Size(lengthM * factor, widthM * factor, heightM * factor);
         }
 
-        /** "30 x 14 x 10 m". */
+        /** "30 by 14 by 10 metres". */
         public String words() {
-            return Math.round(lengthM) + " x " + Math.round(widthM) + " x " + Math.round(heightM) + " m";
+            return Math.round(lengthM) + " by " + Math.round(widthM) + " by " + Math.round(heightM) + " metres";
         }
     }
 

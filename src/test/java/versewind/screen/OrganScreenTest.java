@@ -255,6 +255,18 @@ class OrganScreenTest {
         assertThat(draft(desk.press("u"))).isEqualTo(before);
     }
 
+    @Test
+    void the_room_that_there_is_stands_first_and_the_one_that_was_chosen_is_said() {
+        Desk desk = bench();
+        OrganDraft before = draft(desk);
+        assertThat(desk.press("G").screen())
+                .contains("\u25b8as it is", " cubic metres, ", "18 by 8 by 7 metres, 1.5 seconds");
+        assertThat(draft(desk.press("<Enter>"))).isEqualTo(before);
+        assertThat(desk.said()).isEqualTo("The room stays as it is.");
+        assertThat(desk.press("G", "'parish'", "<Enter>", "<Enter>").said())
+                .startsWith("Parish church, 30 by 14 by 10 metres. It is an estimate; ");
+    }
+
     @ParameterizedTest
     @CsvSource({"2 x 2 x 2, pews, '', Size", "'', velvet, '', Furnished", "'', bare, 90, Clap"})
     void a_room_that_cannot_be_is_refused_with_its_field(String size, String furnishing, String clap, String field) {

@@ -10,8 +10,8 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import versewind.organ.Count;
-import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
+import versewind.organ.Room;
 import versewind.plan.Undo;
 import versewind.schema.DraftChange;
 import versewind.schema.DraftLine;
@@ -86,6 +86,7 @@ public record OrganScreen(
     private static final int TOP = 2;
     private static final int FOOT = 5;
     private static final int PROBLEM_ROWS = 2;
+    private static final String ESTIMATE = " It is an estimate; Enter on a line below changes a figure, u to undo.";
 
     static OrganScreen of(String id, Instrument organ) {
         Undo<OrganDraft> draft = Undo.of(OrganDraft.of(organ));
@@ -135,7 +136,7 @@ public record OrganScreen(
     /** Asks for the room, saves the organ, and then asks what is usually drawn on it. */
     static State made(State state, OrganEvent.OrganOpened opened) {
         State next = opened(state, opened).says(opened.sentence());
-        return of(opened.id(), opened.organ()).chooseRoom(next, kept -> kept.find(OrganScreen.class)
+        return of(opened.id(), opened.organ()).chooseRoom(next, Optional.empty(), kept -> kept.find(OrganScreen.class)
                 .map(screen -> kept.wants(screen.saving(List.of(Effects::openUsual))))
                 .orElse(kept));
     }
@@ -169,8 +170,8 @@ public record OrganScreen(
 
     private Effect saving(List<Effect> then) {
         Instrument next = draft.now().instrument().orElseThrow();
-        FormerNames names = DraftChange.of(organ, draft.now()).names();
-        return effects -> effects.saveOrgan(next, names, then);
+        return effects ->
+                effects.saveOrgan(next, DraftChange.of(organ, draft.now()).names(), then);
     }
 
     OrganScreen written(Instrument now) {
@@ -267,9 +268,9 @@ public record OrganScreen(
         List<FormBox.Field> fields = line.part().fields().stream()
                 .map(field -> FormBox.Field.of(field.label(), line.at(field), field.hint()))
                 .toList();
-        boolean isStop = line.part() == RowKind.STOP;
-        String of =
-                isStop ? now.divisionOf(row).map(each -> " of " + each.name()).orElse("") : "";
+        String of = line.part() != RowKind.STOP
+                ? ""
+                : now.divisionOf(row).map(each -> " of " + each.name()).orElse("");
         return state.open(FormBox.of(
                         line.part().word() + of,
                         fields,
@@ -291,14 +292,15 @@ public record OrganScreen(
     }
 
     private State byChoice(State state) {
-        String estimate = "The room is an estimate now; Enter on a line below changes a figure, u to undo.";
-        return chooseRoom(state, kept -> kept.says(estimate));
+        Optional<Room> now = draft.now().instrument().map(Instrument::room);
+        return chooseRoom(state, now, kept -> kept.says(kept.notice().text() + ESTIMATE));
     }
 
-    private State chooseRoom(State state, UnaryOperator<State> then) {
+    private State chooseRoom(State state, Optional<Room> now, UnaryOperator<State> then) {
         int row = draft.now().rows(RowKind.ROOM).findFirst().orElseThrow();
         return RoomChoice.open(
                 state,
+                now,
                 closed -> edit(closed, draft.now(), row),
                 (closed, room) ->
                         then.apply(keeping(closed, draft.to(draft.now().withRoom(room)), row)));
@@ -331,8 +333,8 @@ public record OrganScreen(
     }
 
     private State saysOnlyOne(State state) {
-        String row = line().part().word().toLowerCase(Locale.ROOT);
-        return state.says("An organ has exactly one of these rows: " + row + ".");
+        return state.says(
+                "An organ has one row of this kind: " + line().part().word().toLowerCase(Locale.ROOT) + ".");
     }
 
     private State moved(State state, Optional<OrganDraft.Moved> moved) {
@@ -370,8 +372,8 @@ public record OrganScreen(
 
     private void paintHead(Frame frame, Marks marks) {
         long stops = draft.now().rows(RowKind.STOP).count();
-        String right =
-                (draft.isUnsaved() ? Mark.UNSAVED.in(marks) + " unsaved changes  " : "") + Count.of(stops, "stop");
+        String unsaved = draft.isUnsaved() ? Mark.UNSAVED.in(marks) + " unsaved changes  " : "";
+        String right = unsaved + Count.of(stops, "stop");
         int x = frame.width() - Text.columns(right) - 1;
         frame.write(1, 0, frame.fit(list.rows().get(0).name(), x - 2), Style.HEADING);
         frame.write(x, 0, right, Style.FAINT);

@@ -2,6 +2,7 @@ package versewind.screen.organ;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
@@ -17,10 +18,12 @@ import versewind.screen.state.Chooser;
 import versewind.screen.state.FormBox;
 import versewind.screen.state.Question;
 import versewind.screen.state.State;
+import versewind.screen.toolkit.Text;
 
-/** The room by choice: a kind of church, its size, what is in it and how it sounds; figures for who has them. */
+/** The room by choice: a kind of church, its size, what is in it and how it sounds; figures for those who have them. */
 final class RoomChoice {
 
+    private static final String AS_IT_IS = "as it is";
     private static final String FIGURES = "figures";
     private static final int SIZE = 0;
     private static final int FURNISHING = 1;
@@ -31,23 +34,29 @@ final class RoomChoice {
 
     private RoomChoice() {}
 
-    /** Asks which kind of church it is. */
-    static State open(State state, UnaryOperator<State> figures, BiFunction<State, Room, State> taken) {
-        List<Chooser.Row> rows = Stream.concat(
+    /** Asks which kind of church it is; first whether it stays as it is, where that is known. */
+    static State open(
+            State state, Optional<Room> now, UnaryOperator<State> figures, BiFunction<State, Room, State> taken) {
+        List<Chooser.Row> rows = Stream.of(
+                        now.stream().map(room -> new Chooser.Row(AS_IT_IS, "as it is", words(room))),
                         Arrays.stream(Church.values())
                                 .map(church -> new Chooser.Row(
                                         church.name(),
                                         church.word(),
-                                        church.usual().words() + ", rings " + church.seconds() + " s")),
-                        Stream.of(
-                                new Chooser.Row(FIGURES, "volume, seats and distances in figures", "for who has them")))
+                                        church.usual().words() + ", " + church.seconds() + " seconds")),
+                        Stream.of(new Chooser.Row(
+                                FIGURES, "volume, seats and distances in figures", "for those who have them")))
+                .flatMap(each -> each)
                 .toList();
-        return state.open(Chooser.of(
-                "What is the room like?",
-                rows,
-                (id, chosen) -> id.equals(FIGURES)
-                        ? figures.apply(chosen.close())
-                        : chosen.close().open(form(Church.valueOf(id), taken))));
+        return state.open(Chooser.of("What is the room like?", rows, (id, chosen) -> switch (id) {
+            case AS_IT_IS -> chosen.close().says("The room stays as it is.");
+            case FIGURES -> figures.apply(chosen.close());
+            default -> chosen.close().open(form(Church.valueOf(id), taken));
+        }));
+    }
+
+    private static String words(Room room) {
+        return Math.round(room.volumeM3()) + " cubic metres, " + room.seats() + " seats";
     }
 
     private static FormBox form(Church church, BiFunction<State, Room, State> taken) {
@@ -57,14 +66,21 @@ final class RoomChoice {
                         FormBox.Field.of(
                                 "Size",
                                 church.usual().words(),
-                                "small, large, 250 seats, 20 m long, 22 x 9 x 8 or 72 x 30 x 26 ft"),
+                                "small, large, 250 seats, 20 m long, 22 by 9 by 8 metres or 72 by 30 by 26 ft"),
                         FormBox.Field.of(
                                 "Furnished", Church.Furnishing.PEWS.word(), "bare, pews or carpet; blank for pews"),
                         FormBox.Field.of(
                                 "Clap",
                                 "",
-                                "seconds until a clap has died away in the empty church; blank: estimated")),
-                (form, closed) -> taken.apply(closed, room(church, form)));
+                                "seconds until a clap has died away in the empty church; leave blank to have it"
+                                        + " estimated")),
+                (form, closed) -> {
+                    Room room = room(church, form);
+                    return taken.apply(
+                            closed.says(Text.capital(church.word()) + ", "
+                                    + size(church, form).words() + "."),
+                            room);
+                });
     }
 
     private static Room room(Church church, FormBox form) {
@@ -72,8 +88,12 @@ final class RoomChoice {
                 ? Church.Furnishing.PEWS
                 : Church.Furnishing.of(form.text(FURNISHING))
                         .orElseThrow(() -> new FormBox.Wrong(FURNISHING, "Furnished: enter bare, pews or carpet."));
+        return church.room(size(church, form), furnishing, clap(form));
+    }
+
+    private static Church.Size size(Church church, FormBox form) {
         try {
-            return church.room(RoomWords.size(church, form.text(SIZE)), furnishing, clap(form));
+            return RoomWords.size(church, form.text(SIZE));
         } catch (NotationException wrong) {
             throw new FormBox.Wrong(SIZE, "Size: " + wrong.getMessage());
         }
