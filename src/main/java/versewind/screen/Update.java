@@ -42,13 +42,16 @@ public final class Update {
 
     /** The state in which the program starts without a plan: the library is looked through. */
     public static Transition start(State state) {
-        return transition(LibraryScreen.open(state));
+        return opened(state, LibraryScreen.open(state));
     }
 
     /** The state in which the program goes on at the desk, when a plan has just been opened for that. */
     public static Transition desk(State state) {
-        State desk = DeskScreen.alone(state);
-        return transition(desk.isSpoken() ? Spoken.opened(state, desk) : desk);
+        return opened(state, DeskScreen.alone(state));
+    }
+
+    private static Transition opened(State state, State opened) {
+        return transition(opened.isSpoken() ? Spoken.opened(state, opened) : opened);
     }
 
     /**

@@ -144,6 +144,16 @@ public final class Library {
         return organs.entries();
     }
 
+    /** The folder of its plans. */
+    public Path plansFolder() {
+        return folder.resolve("plans").toAbsolutePath().normalize();
+    }
+
+    /** Whether a plan lies in it. */
+    public boolean holds(Path plan) {
+        return plansFolder().equals(plan.toAbsolutePath().normalize().getParent());
+    }
+
     /**
      * Opens a plan of this library, or one that lies elsewhere.
      *

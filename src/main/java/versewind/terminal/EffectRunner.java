@@ -174,7 +174,7 @@ final class EffectRunner implements Effects {
     public List<Event> listPlans() {
         workshop.close();
         browsing.list();
-        return NOTHING;
+        return planning.besideLibrary();
     }
 
     @Override

@@ -61,6 +61,15 @@ final class Planning {
         return open;
     }
 
+    /** Which library it is that is listed, where the plan that is open does not lie in it. */
+    List<Event> besideLibrary() {
+        return open.map(OpenPlan::path)
+                .filter(path -> !library.holds(path))
+                .map(path -> List.<Event>of(new Event.Done(
+                        "These are the plans in " + library.plansFolder() + "; the one that is open lies elsewhere.")))
+                .orElse(List.of());
+    }
+
     /** A plan that has been read becomes the one that is worked on. */
     List<Event> opened(OpenPlan file) {
         List<Event> inputs = new ArrayList<>(read(file));

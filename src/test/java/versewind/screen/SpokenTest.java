@@ -136,6 +136,13 @@ class SpokenTest {
     }
 
     @Test
+    void the_library_is_named_when_the_program_begins_with_it() {
+        Desk empty = Desk.empty(80, 24).lettered(Letters.SPOKEN).library(Desk.listed("a", "Wedding", "2026-10-04"));
+        assertThat(empty.said()).startsWith("Library, plans. Wedding, Sun 4 Oct 2026; ").endsWith("F1 lists the keys.");
+        assertThat(empty.press("<Up>", "'x'", "<Backspace>").said()).doesNotContain("F1");
+    }
+
+    @Test
     void what_is_typed_into_a_filter_is_said_before_what_it_leaves() {
         desk.library(Desk.listed("a", "Harvest", "2026-10-04"), Desk.listed("b", "Easter", ""));
         assertThat(desk.press("'ea'").said()).startsWith("Filter: ea. Easter, ").endsWith(", 1 of 1.");
@@ -246,7 +253,9 @@ class SpokenTest {
         desk.press("o");
         desk.answer(new LibraryEvent.PlansListed(
                 List.of(Desk.listed("a", "A plan", "")), 1, LibraryEvent.PlansListed.Part.FIRST));
-        assertThat(desk.said()).isEqualTo("Library, plans. A plan, no date; file a, organ st-tethwin, 1 of 1.");
+        assertThat(desk.said())
+                .isEqualTo("Library, plans. A plan, no date; file a, organ st-tethwin, 1 of 1."
+                        + " Enter opens it, Ctrl-N makes a new one, Tab shows the organs, F1 lists the keys.");
         assertThat(desk.press("<Tab>").said()).isEqualTo("Library, organs.");
     }
 

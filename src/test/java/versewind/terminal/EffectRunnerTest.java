@@ -82,6 +82,21 @@ class EffectRunnerTest {
     }
 
     @Test
+    void the_library_is_named_where_the_open_plan_lies_elsewhere() throws BadFile {
+        Library library = new Library(folder);
+        try (JournalWriter journal = new JournalWriter(library, told -> {});
+                Browsing browsing = new Browsing(library, told -> {});
+                BackgroundSearch proposing = new BackgroundSearch(input -> {})) {
+            EffectRunner outside = new EffectRunner(library, journal, browsing, proposing, event -> {}, () -> {});
+            assertThat(outside.listPlans()).isEmpty();
+            outside.read(library.openPlan("plans/wedding.json"));
+            assertThat(outside.listPlans())
+                    .containsExactly(new Event.Done("These are the plans in " + folder.resolve("plans")
+                            + "; the one that is open lies elsewhere."));
+        }
+    }
+
+    @Test
     void no_folder_is_made_for_a_sheet() throws IOException, BadFile {
         Path there = folder.resolve("nosuch/wedding.html");
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import versewind.organ.Count;
 import versewind.screen.state.Chooser;
 import versewind.screen.state.Covering;
 import versewind.screen.state.Effects;
@@ -20,7 +19,6 @@ import versewind.screen.toolkit.Frame;
 import versewind.screen.toolkit.ListBox;
 import versewind.screen.toolkit.Mark;
 import versewind.screen.toolkit.Marks;
-import versewind.screen.toolkit.ShortWords;
 import versewind.screen.toolkit.Style;
 import versewind.screen.toolkit.Text;
 import versewind.screen.toolkit.TextLine;
@@ -259,10 +257,10 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
         ListBox<LibraryEvent.ListedPlan> list = library.planList();
         String count = library.count(list.size());
         frame.write(frame.width() - Text.columns(count) - 1, 0, count, Style.FAINT);
-        list.paint(frame, window(frame, state), this::words, (plan, index, y) -> paintPlan(frame, state, plan, y));
+        list.paint(frame, window(frame, state), words()::words, (plan, index, y) -> paintPlan(frame, state, plan, y));
         paintHead(frame, true, list.marked() == 0);
         list.current().ifPresent(plan -> {
-            String about = trouble(plan).orElseGet(() -> plan.title() + ": " + file(plan));
+            String about = words().trouble(plan).orElseGet(() -> plan.title() + ": " + words().file(plan));
             List<String> lines = state.isSpoken() ? List.of() : Text.wrapped(about, frame.width() - 2);
             int rows = Math.min(lines.size(), 1 + Math.max(0, room(state) - list.size()));
             Box.write(frame, 1, frame.height() - FOOT - rows + 1, lines, rows, Style.FAINT);
@@ -310,77 +308,48 @@ public record LibraryScreen(LibraryState library) implements TextEntry, Covering
         }
     }
 
-    /** What is wrong with a plan, if anything is. */
-    private Optional<String> trouble(LibraryEvent.ListedPlan plan) {
-        return library.assessed(plan).map(LibraryEvent.PlanAssessed::trouble).filter(trouble -> !trouble.isEmpty());
-    }
-
-    /** The file of a plan and its organ, and what was found in it. */
-    private String file(LibraryEvent.ListedPlan plan) {
-        return "file " + plan.id() + ", organ " + plan.organ()
-                + library.foundIn(plan).map(text -> "; has " + text).orElse("");
-    }
-
     private void paintPlan(Frame frame, State state, LibraryEvent.ListedPlan plan, int y) {
-        frame.write(1, y, date(plan), Style.TEXT);
+        frame.write(1, y, PlanWords.date(plan), Style.TEXT);
         int title = 1 + DATE + GAP;
-        frame.write(title, y, frame.fit(plan.title(), stateX(frame) - GAP - title), Style.TEXT);
-        frame.write(stateX(frame), y, known(plan).words(), known(plan).style());
+        int end = stateX(frame) - GAP;
+        String organ = words().organ(plan).map(id -> ", " + id).orElse("");
+        int x = frame.write(title, y, frame.fit(plan.title(), end - title - Text.columns(organ)), Style.TEXT);
+        frame.write(x, y, organ, Style.FAINT);
+        PlanWords.Known known = words().known(plan);
+        frame.write(stateX(frame), y, known.words(), known.style());
         if (isWide(frame)) {
             String edited = edited(state, plan.edited());
             frame.write(frame.width() - 1 - edited.length(), y, edited, Style.FAINT);
         }
     }
 
-    /** What is known of a plan, in a few words. */
-    private record Known(String words, Style style) {}
-
-    private Known known(LibraryEvent.ListedPlan plan) {
-        boolean isBroken = plan.condition() == LibraryEvent.ListedPlan.Condition.UNREADABLE
-                || trouble(plan).isPresent();
-        if (isBroken) {
-            return new Known("cannot be read", Style.BAD);
-        }
-        return plan.condition() == LibraryEvent.ListedPlan.Condition.UNSAVED_WORK
-                ? new Known("unsaved changes", Style.NEAR)
-                : library.assessed(plan).map(LibraryScreen::known).orElse(new Known("", Style.TEXT));
-    }
-
-    private static Known known(LibraryEvent.PlanAssessed assessed) {
-        int wanting = assessed.wantingAttention();
-        int cautions = assessed.cautions();
-        if (assessed.verses() == 0) {
-            return new Known("no verse yet", Style.FAINT);
-        }
-        if (wanting > 0) {
-            return new Known(
-                    wanting + (wanting == 1 ? " verse needs attention" : " verses need attention"), Style.NEAR);
-        }
-        return cautions > 0 ? new Known(Count.of(cautions, "caution"), Style.NEAR) : new Known("ready", Style.GOOD);
-    }
-
-    private static String date(LibraryEvent.ListedPlan plan) {
-        return plan.date().map(ShortWords::day).orElse("no date");
-    }
-
-    /** "Harvest Festival, Sun 4 Oct 2026, ready". */
-    private String words(LibraryEvent.ListedPlan plan) {
-        String known = known(plan).words();
-        return plan.title() + ", " + date(plan) + (known.isEmpty() ? "" : ", " + known);
-    }
-
-    /** What the filter holds if that changed, and the marked row in full. */
+    /** What the filter holds if that changed, the marked row in full, and the keys where it is heard first. */
     @Override
     public String spoken(State before, State now) {
-        String typed =
-                before.top() instanceof LibraryScreen was ? library.filter().after(was.library.filter()) : "";
+        LibraryState was = before.top() instanceof LibraryScreen screen ? screen.library : library;
+        String typed = library.filter().after(was.filter());
+        boolean isFirst = was.side() != library.side()
+                || (was.list().isEmpty() && was.filter().text().isBlank());
+        String keys = isFirst && library.aim() == LibraryState.Aim.OPEN ? " " + keysInWords() : "";
         Optional<String> words = library.side() == LibraryState.Side.PLANS
                 ? library.markedPlan()
-                        .map(plan -> words(plan) + "; " + trouble(plan).orElseGet(() -> file(plan)))
+                        .map(plan -> words().words(plan) + "; "
+                                + words().trouble(plan).orElseGet(() -> words().file(plan)))
                 : library.markedOrgan().map(Chooser.Row::words);
-        String none = library.filter().text().isBlank() ? "" : library.none();
+        boolean isSilent = library.filter().text().isBlank() && !library.isEmpty();
         return typed
-                + words.map(all -> all + ", " + library.list().place() + ".").orElse(none);
+                + words.map(all -> all + ", " + library.list().place() + "." + keys)
+                        .orElse(isSilent ? "" : library.none());
+    }
+
+    private String keysInWords() {
+        return library.side() == LibraryState.Side.PLANS
+                ? "Enter opens it, Ctrl-N makes a new one, Tab shows the organs, F1 lists the keys."
+                : "Enter plans a service for it, Ctrl-E edits it, Ctrl-N makes a new organ, F1 lists the keys.";
+    }
+
+    private PlanWords words() {
+        return new PlanWords(library);
     }
 
     private static boolean isWide(Frame frame) {

@@ -223,6 +223,11 @@ record LibraryState(
         return filter.text().isBlank() ? all : fitting + " of " + all;
     }
 
+    /** Whether it is known that there is no plan. */
+    boolean isEmpty() {
+        return side == Side.PLANS && isRead() && plans.isEmpty();
+    }
+
     /** Why there is no row. */
     String none() {
         boolean isEmpty = side == Side.PLANS ? plans.isEmpty() : organs.isEmpty();

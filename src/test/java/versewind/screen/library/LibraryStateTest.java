@@ -48,6 +48,14 @@ class LibraryStateTest {
     }
 
     @Test
+    void of_two_services_alike_the_organ_is_seen() {
+        LibraryEvent.ListedPlan other =
+                LibraryEvent.ListedPlan.of("lent-2", "Lent", LENT.date(), "ambrelow", LENT.edited(), LENT.condition());
+        desk.library(LENT, other, ADVENT);
+        assertThat(desk.screen()).contains("Lent, st-tethwin", "Lent, ambrelow").doesNotContain("Advent, ");
+    }
+
+    @Test
     void the_marked_plan_stays_marked_when_more_are_read() {
         desk.press("o")
                 .answer(new LibraryEvent.PlansListed(List.of(UNDATED, ADVENT), 3, LibraryEvent.PlansListed.Part.FIRST));
