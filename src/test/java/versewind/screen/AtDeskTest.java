@@ -253,6 +253,17 @@ class AtDeskTest {
     }
 
     @Test
+    void a_hymn_without_a_number_is_asked_about_by_its_title() {
+        Desk desk = Desk.with(
+                "harvest-festival",
+                plan -> plan.withHymn(0, Desk.unnumbered(plan.hymns().get(0))));
+        assertThat(screen(desk.press("K", "y")))
+                .containsPattern("Come, carry in.* V1 ")
+                .contains("  V2 ");
+        assertThat(screen(desk)).contains(" 211 ");
+    }
+
+    @Test
     void an_answer_can_be_taken_back() {
         Desk desk = harvest().press("K", "y");
         Clerk clerk = Clerk.at(desk).serve().press("1", "<Up>", "x");

@@ -115,6 +115,12 @@ public final class Desk {
         return with(change.apply(open.plan()), open.instrument(), ORDINARY, Optional.empty());
     }
 
+    /** A hymn of no book. */
+    static Hymn unnumbered(Hymn hymn) {
+        return new Hymn(
+                "", hymn.title(), hymn.tune(), hymn.metre(), hymn.key(), hymn.tempo(), hymn.notes(), hymn.verses());
+    }
+
     /** A shipped plan beside which other work was kept. */
     static Desk withDraft(String plan, UnaryOperator<Plan> draft) {
         OpenPlan open = Shipped.plan(plan);

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.screen.library.LibraryEvent;
-import versewind.screen.state.Event;
+import versewind.screen.plan.FileEvent;
 import versewind.screen.toolkit.Letters;
 
 /** The screens in words, for who hears them. */
@@ -211,7 +211,7 @@ class SpokenTest {
     @Test
     void an_answer_is_said_in_a_plan_with_unsaved_changes_too() {
         assertThat(desk.press(" ", "K", "y", "2").said())
-                .startsWith("V1 was right. 208 V2: no feedback; ")
+                .startsWith("208 V1 was right. 208 V2: no feedback, ")
                 .endsWith("press s in the plan to save.");
     }
 
@@ -262,11 +262,18 @@ class SpokenTest {
     @Test
     void after_the_service_the_answer_is_said_and_then_the_next_verse() {
         assertThat(desk.press("K", "y").said())
-                .startsWith("How was the organ for the singers? 208 V1: no feedback; congregation of 480");
-        assertThat(desk.press("3").said()).startsWith("V1 was too strong. 208 V2: no feedback; ");
-        assertThat(desk.answer(new Event.Done("Saved.")).said())
-                .startsWith("V1 was too strong. 208 V2: ")
-                .endsWith(" Saved.");
+                .startsWith("How was the organ for the singers? 1 too soft, 2 right, 3 too strong."
+                        + " 208 V1: no feedback; congregation of 480, ordinary, 1 of ");
+        assertThat(desk.press("3").said())
+                .matches("208 V1 was too strong\\. 208 V2: no feedback, 2 of \\d+\\.");
+        String said = desk.said();
+        assertThat(desk.answer(new FileEvent.Saved(desk.plan(), List.of(), true)).said())
+                .isEqualTo(said);
+        assertThat(desk.press("3").said()).contains("208 V3: no feedback; congregation of 480, gentle, 3 of ");
+        while (!desk.said().contains("All answered")) {
+            desk.press("2");
+        }
+        assertThat(desk.said()).isEqualTo("219 Last was right. All answered; Esc goes back to the desk.");
     }
 
     @Test

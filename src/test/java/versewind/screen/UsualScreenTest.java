@@ -133,6 +133,21 @@ class UsualScreenTest {
     }
 
     @Test
+    void a_verse_of_a_hymn_with_a_long_title_keeps_its_label() {
+        Desk titled = Desk.with(
+                "harvest-festival",
+                plan -> plan.withHymn(0, Desk.unnumbered(plan.hymns().get(0))));
+        HeardRegistration heard =
+                HeardRegistration.of(titled.press("n", "y").plan()).get(0);
+        CalibratedOrgan organ = titled.work().organ();
+        Experience known = new Experience(List.of(), List.of(heard));
+        titled.answer(new PlanEvent.UsualKept(
+                new CalibratedOrgan(organ.sound(), organ.calibration(), known, List.of(), LastHeard.none()),
+                Optional.empty()));
+        assertThat(titled.press("R", "<Enter>").screen()).containsPattern("Come, carry in t\u2026 V1 ");
+    }
+
+    @Test
     void silence_is_not_kept() {
         desk.press("0", "*");
         assertThat(desk.said()).isEqualTo("Nothing sounds here. Draw a registration first.");

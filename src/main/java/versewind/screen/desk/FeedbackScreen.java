@@ -47,7 +47,13 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
             .key("Esc, q", "back to the desk", (screen, state) -> VerseFeedbackCommands.askedToKeep(state.close()));
 
     private static final String QUESTION = "How was the organ for the singers?";
+    private static final String KEYS_IN_WORDS = "1 too soft, 2 right, 3 too strong. ";
+    private static final String ALL_ANSWERED = "All answered; Esc goes back to the desk.";
     private static final int LABEL = 8;
+
+    /** Columns of the title of a hymn without a number. */
+    private static final int TITLE = 16;
+
     private static final int ANSWER = 11;
     private static final int EDGE_ROWS = 5;
 
@@ -100,7 +106,9 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
         Verse verse = work.plan().verse(place);
         PlanEdit after = work.with(work.history().to(work.plan().withVerse(place, verse.withAnswer(answer))));
         int step = answer.isPresent() ? 1 : 0;
-        State next = state.show(marking(list.marked() + step)).with(after);
+        boolean isLast = list.marked() == list.size() - 1;
+        State shown = state.show(marking(list.marked() + step)).with(after);
+        State next = isLast && unanswered(after) == 0 ? shown.says(ALL_ANSWERED) : shown;
         if (after.plan().equals(work.plan())) {
             return next;
         }
@@ -115,9 +123,20 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
         };
     }
 
+    private long unanswered(PlanEdit work) {
+        return list.rows().stream()
+                .filter(place -> work.plan().verse(place).answer().isEmpty())
+                .count();
+    }
+
     @Override
     public KeyTable<?> keys() {
         return KEYS;
+    }
+
+    @Override
+    public boolean savesUnheard() {
+        return true;
     }
 
     @Override
@@ -159,7 +178,7 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
         Marks marks = state.marks();
         boolean isFirst = index == 0 || list.rows().get(index - 1).hymn() != place.hymn();
         int number = numberColumns(work);
-        frame.write(1, y, frame.fit(isFirst ? hymn.number() : "", number), Style.TEXT);
+        frame.write(1, y, frame.fit(isFirst ? called(hymn) : "", number), Style.TEXT);
         int x = number + 2;
         frame.write(x, y, frame.fit(verse.label(), LABEL), Style.STRONG);
         x += LABEL + 1;
@@ -189,9 +208,16 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
 
     /** "208 V1: too soft; congregation of 480". */
     private String words(VersePlace place, PlanEdit work) {
-        String number = work.plan().hymn(place).number();
-        String label = work.plan().verse(place).label();
-        return (number + " " + label).strip() + ": " + answer(place, work) + "; " + who(place, work);
+        return name(place, work) + ": " + answer(place, work) + "; " + who(place, work);
+    }
+
+    /** "208 V1"; with the title of a hymn that has no number. */
+    private static String name(VersePlace place, PlanEdit work) {
+        return called(work.plan().hymn(place)) + " " + work.plan().verse(place).label();
+    }
+
+    private static String called(Hymn hymn) {
+        return hymn.number().isBlank() ? hymn.title() : hymn.number();
     }
 
     @Override
@@ -199,23 +225,33 @@ public record FeedbackScreen(ListBox<VersePlace> list, DeskNotes notes) implemen
         return state.work().map(work -> words(place, work)).orElse("");
     }
 
-    /** The verse marked now, after what became of the one before where that was answered. */
+    /**
+     * The verse marked now, who sang only where others did than in the one before, after what became of that where it
+     * was answered; at first the keys.
+     */
     @Override
     public String spoken(State before, State now) {
-        String answered = before.top() instanceof FeedbackScreen screen
-                        && !before.work().equals(now.work())
-                ? now.work()
-                        .flatMap(work -> screen.list
-                                .current()
-                                .map(place -> work.plan().verse(place).label() + " was " + answer(place, work) + ". "))
-                        .orElse("")
-                : "";
-        return answered + Listing.super.spoken(before, now);
+        if (now.work().isEmpty() || list.isEmpty()) {
+            return "";
+        }
+        PlanEdit work = now.work().get();
+        VersePlace place = list.current().orElseThrow();
+        if (!(before.top() instanceof FeedbackScreen screen)) {
+            return KEYS_IN_WORDS + Listing.super.spoken(before, now);
+        }
+        VersePlace last = screen.list.current().orElseThrow();
+        boolean isAnswered = !before.work().equals(now.work());
+        String answered = isAnswered ? name(last, work) + " was " + answer(last, work) + ". " : "";
+        if (isAnswered && now.notice().text().equals(ALL_ANSWERED)) {
+            return answered.strip();
+        }
+        String sung = who(place, work).equals(who(last, work)) ? "" : "; " + who(place, work);
+        return answered + name(place, work) + ": " + answer(place, work) + sung + ", " + list.place() + ".";
     }
 
     private static int numberColumns(PlanEdit work) {
         return work.plan().hymns().stream()
-                .mapToInt(hymn -> Math.min(LABEL, Text.columns(hymn.number())))
+                .mapToInt(hymn -> Math.min(hymn.number().isBlank() ? TITLE : LABEL, Text.columns(called(hymn))))
                 .max()
                 .orElse(0);
     }

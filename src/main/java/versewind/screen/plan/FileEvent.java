@@ -33,8 +33,9 @@ public interface FileEvent extends Event {
             State next = state.work()
                     .map(work -> state.with(work.with(work.history().savedAs(plan))))
                     .orElse(state);
-            return next.says(hasVersion ? "Saved." : "Saved, but the version before could not be kept.")
-                    .wants(then);
+            boolean isUnheard = hasVersion && state.isSpoken() && state.top().savesUnheard();
+            String said = hasVersion ? "Saved." : "Saved, but the version before could not be kept.";
+            return (isUnheard ? next : next.says(said)).wants(then);
         }
     }
 

@@ -273,7 +273,7 @@ public record UsualScreen(ListBox<UsualRow> list, Set<String> unfolded, Calibrat
         int shown = Math.min(list.size(), MOST_ROWS);
         Box box = Box.open(frame, title(), WIDTH, shown + 1 + below.size() + why.size() + effect.size() + FIXED_ROWS);
         list.paint(frame, box.rows(0, shown), UsualScreen::words, (row, index, y) -> {
-            frame.write(box.x(), y, frame.fit(row.name(), NAME - 2), row.isService() ? Style.HEADING : Style.TEXT);
+            frame.write(box.x(), y, fitted(frame, row.name()), row.isService() ? Style.HEADING : Style.TEXT);
             frame.write(box.x() + NAME - 2, y, contradiction(row).isPresent() ? "!" : "", Style.BAD);
             frame.write(box.x() + NAME, y, frame.fit(row.felt(), box.width() - NAME), Style.FAINT);
         });
@@ -291,6 +291,15 @@ public record UsualScreen(ListBox<UsualRow> list, Set<String> unfolded, Calibrat
                 Stream.of(enters.orElse(""), "i add one", "e edit", "x delete", "Esc close")
                         .filter(hint -> !hint.isEmpty())
                         .toArray(String[]::new));
+    }
+
+    /** A name in its column, of a verse with its label: "  Once in royal Dav\u2026 V5". */
+    private static String fitted(Frame frame, String name) {
+        int label = name.lastIndexOf(' ');
+        return label < 0 || Text.columns(name) <= NAME - 2
+                ? frame.fit(name, NAME - 2)
+                : frame.fit(name.substring(0, label), NAME - 2 - Text.columns(name.substring(label)))
+                        + name.substring(label);
     }
 
     private String title() {

@@ -85,6 +85,11 @@ public interface Screen {
         return Optional.empty();
     }
 
+    /** Whether its keys save at once, so that nobody has to hear each time that it is saved. */
+    default boolean savesUnheard() {
+        return false;
+    }
+
     /** Whether what could not be done is said on it where no plan is open. */
     default boolean saysFailures() {
         return false;
