@@ -138,7 +138,9 @@ class SpokenTest {
     @Test
     void the_library_is_named_when_the_program_begins_with_it() {
         Desk empty = Desk.empty(80, 24).lettered(Letters.SPOKEN).library(Desk.listed("a", "Wedding", "2026-10-04"));
-        assertThat(empty.said()).startsWith("Library, plans. Wedding, Sun 4 Oct 2026; ").endsWith("F1 lists the keys.");
+        assertThat(empty.said())
+                .startsWith("Library, plans. Wedding, Sun 4 Oct 2026; ")
+                .endsWith("F1 lists the keys.");
         assertThat(empty.press("<Up>", "'x'", "<Backspace>").said()).doesNotContain("F1");
     }
 
@@ -169,7 +171,8 @@ class SpokenTest {
         assertThat(desk.press("'9'").said()).isEqualTo("People: 9");
         assertThat(desk.press("^U").said()).isEqualTo("People: blank");
         assertThat(desk.press("<Enter>").said()).startsWith("People: ").contains("whole number");
-        assertThat(desk.press("<Up>", "<Up>", "^U", "'4 oct 2026'").said()).startsWith("Date: 4 oct 2026; Sun 4 Oct 2026");
+        assertThat(desk.press("<Up>", "<Up>", "^U", "'4 oct 2026'").said())
+                .startsWith("Date: 4 oct 2026; Sun 4 Oct 2026");
     }
 
     @ParameterizedTest
@@ -186,7 +189,7 @@ class SpokenTest {
         C | Curve of the service. 20 of 21 verses lead; words clear: 214, V2. Softest:
         f | Findings. remark,
         M | Readings of St Tethwin. No readings yet;
-        P | Proposed for V2, the best first. Great chorus with its reed 8,
+        P | Proposed for V2, the best first.
         R | What do you draw for an ordinary hymn, and for how many? Name:
         ? | Help. Up:
         K | At the desk. Hymn 208 Come, carry in the harvest, tune CORVENING. Verse 2 of 5. Draw Swell Fagotto 16
@@ -232,8 +235,14 @@ class SpokenTest {
     }
 
     @Test
-    void a_proposal_is_said_once_and_with_what_it_draws() {
+    void a_proposal_is_said_by_what_it_moves_and_in_full_on_a_key() {
         assertThat(desk.press("n", "n", "P").said())
+                .startsWith("Proposed for V2, the best first. ")
+                .containsPattern(
+                        "(draw|push in) [^.]*: f+, \\d\\d dB, leads, \\d in 10, 1 of \\d+\\. Enter takes it, P ")
+                .doesNotContain("Great chorus");
+        assertThat(desk.press("<Down>").said()).containsPattern(" in 10, 2 of \\d+\\.$");
+        assertThat(desk.press("<Up>", "T").said())
                 .containsOnlyOnce("Great chorus with")
                 .contains(" Draws Great: all but Bourdon 16, ");
     }
@@ -264,10 +273,10 @@ class SpokenTest {
         assertThat(desk.press("K", "y").said())
                 .startsWith("How was the organ for the singers? 1 too soft, 2 right, 3 too strong."
                         + " 208 V1: no feedback; congregation of 480, ordinary, 1 of ");
-        assertThat(desk.press("3").said())
-                .matches("208 V1 was too strong\\. 208 V2: no feedback, 2 of \\d+\\.");
+        assertThat(desk.press("3").said()).matches("208 V1 was too strong\\. 208 V2: no feedback, 2 of \\d+\\.");
         String said = desk.said();
-        assertThat(desk.answer(new FileEvent.Saved(desk.plan(), List.of(), true)).said())
+        assertThat(desk.answer(new FileEvent.Saved(desk.plan(), List.of(), true))
+                        .said())
                 .isEqualTo(said);
         assertThat(desk.press("3").said()).contains("208 V3: no feedback; congregation of 480, gentle, 3 of ");
         while (!desk.said().contains("All answered")) {

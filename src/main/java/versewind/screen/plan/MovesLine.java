@@ -116,6 +116,17 @@ final class MovesLine {
                 .orElse(List.of());
     }
 
+    /** What would be moved if a verse were drawn so: "Great draw Fifteenth 2; Pedal push in Trombone 16". */
+    static String instead(State state, PlanEdit work, Verse now, Verse then) {
+        StopChanges moves = StopChanges.between(now.registration(), then.registration());
+        String hands = now.hands().equals(then.hands()) ? "" : Wording.hands(work.instrument(), then.hands());
+        List<String> groups = new ArrayList<>(groups(state, work, then, moves, Detail.NAMES));
+        if (!hands.isEmpty()) {
+            groups.add(hands);
+        }
+        return groups.isEmpty() ? "As it is drawn now" : String.join("; ", groups);
+    }
+
     /**
      * As much as fits into so many rows of so many columns: names of knobs if there is room, else their numbers.
      *

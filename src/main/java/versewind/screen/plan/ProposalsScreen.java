@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import versewind.organ.RegistrationText;
 import versewind.plan.Plan;
@@ -44,6 +45,7 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
                     "P",
                     "proposals for the whole hymn, or for the service",
                     (screen, state) -> state.onWork(work -> wider(state, work)))
+            .key("T", "describe why, and all that it draws", ProposalsScreen::describe)
             .key("Esc, q", "close", (screen, state) -> state.close());
 
     private static final int WIDTH = 76;
@@ -147,15 +149,37 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
         return new ProposalsScreen(list.mark(row));
     }
 
-    /** How it sounds, why that is right, and what is drawn. */
+    /** What would be moved, and what comes of it. */
     @Override
     public String words(Proposal proposal, State state) {
-        String unlike = proposal.unlike();
-        String why = (unlike.isEmpty() ? "" : Text.capital(unlike) + ". ") + proposal.why();
         return state.work()
-                .map(work ->
-                        why + " Draws " + new RegistrationText(work.instrument()).format(proposal.registration()) + ".")
-                .orElse(why);
+                .flatMap(work -> work.verse().map(verse -> {
+                    Verse then = proposal.on(verse);
+                    return MovesLine.instead(state, work, verse, then) + ": " + SpokenView.sound(work.estimate(then));
+                }))
+                .orElse("");
+    }
+
+    /** The keys too when it opens. */
+    @Override
+    public String spoken(State before, State now) {
+        boolean isOpen = before.top() instanceof ProposalsScreen;
+        return Listing.super.spoken(before, now)
+                + (isOpen
+                        ? ""
+                        : " Enter takes it, P is for the hymn or the service, T says why and all that it draws.");
+    }
+
+    /** Why it is right, all that it draws and what speaks against it. */
+    private State describe(State state) {
+        Proposal proposal = list.current().orElseThrow();
+        return state.onWork(work -> state.says(Stream.concat(
+                        Stream.of(
+                                proposal.why(),
+                                "Draws " + new RegistrationText(work.instrument()).format(proposal.registration())
+                                        + "."),
+                        proposal.furtherRemarks().stream())
+                .collect(Collectors.joining(" "))));
     }
 
     @Override
@@ -171,7 +195,7 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
     private void paint(Frame frame, State state, PlanEdit work) {
         List<String> full = full(frame, state, work, Math.min(WIDTH, frame.width() - 4));
         Box box = Box.open(frame, title(work), WIDTH, list.size() + 1 + full.size() + 2);
-        list.paint(frame, box.rows(0, list.size()), ProposalsScreen::sound, (proposal, index, y) -> {
+        list.paint(frame, box.rows(0, list.size()), row -> words(row, state), (proposal, index, y) -> {
             frame.write(box.x(), y, Integer.toString(index + 1), Style.STRONG);
             frame.write(box.x() + NUMBER, y, frame.fit(sound(proposal), box.width() - NUMBER), Style.TEXT);
         });

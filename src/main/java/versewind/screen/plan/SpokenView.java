@@ -202,7 +202,7 @@ final class SpokenView {
     }
 
     /** "fff, 84 dB, leads, 9 in 10"; where nobody sings to an organ that plays, the level alone. */
-    private static String sound(Estimate estimate) {
+    static String sound(Estimate estimate) {
         Stream<String> level = Stream.concat(
                 estimate.dynamic().map(Dynamic::word).stream(),
                 estimate.organDba().stream().mapToObj(dba -> Math.round(dba) + " dB"));
