@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import versewind.organ.Family;
 import versewind.organ.Footage;
 import versewind.organ.Pipe;
@@ -96,6 +97,14 @@ public final class Lexicon {
                 fields.get(8));
         String when = fields.get(1);
         return new Row(kind, names, when.isEmpty() ? List.of() : List.of(when.split(" ", -1)));
+    }
+
+    /** "Gemshorn (principal) 4": the word of a family behind a name says more than the name. */
+    static Optional<Family> family(List<String> remarks) {
+        return remarks.stream()
+                .flatMap(remark -> Stream.of(Family.values())
+                        .filter(family -> family.word().equalsIgnoreCase(remark.strip()) && !family.isCompound()))
+                .findFirst();
     }
 
     private static Family family(String word) {

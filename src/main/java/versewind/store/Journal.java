@@ -95,7 +95,7 @@ public final class Journal {
 
     /** A file that cannot even say who made it is no use. */
     private void begin(JournalFiles.Made made) throws IOException {
-        byte[] head = JournalText.head(files.us());
+        byte[] head = JournalText.head(JournalFiles.us());
         try {
             made.file().append(head);
         } catch (IOException trouble) {

@@ -66,7 +66,7 @@ final class JournalFiles {
     }
 
     /** This process. */
-    Presence us() {
+    static Presence us() {
         String host = "";
         try {
             host = Files.isReadable(HOST) ? Files.readString(HOST).strip() : "";

@@ -56,7 +56,7 @@ public final class OrganHold implements AutoCloseable {
         made = Optional.of(next);
         length = 0;
         text = "";
-        append(JournalText.head(files.us()));
+        append(JournalText.head(JournalFiles.us()));
     }
 
     private void append(byte[] bytes) throws IOException {

@@ -21,9 +21,13 @@ public record Presence(String who, String host, long process, Instant since) {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.ENGLISH);
 
-    /** "anna has it open on vestry since 09:30". */
+    /** "anna has it open on vestry since 09:30"; of whoever asks, "This plan is open in another window since 09:30". */
     public String sentence() {
-        return name() + " has it open" + where() + " since " + time(since);
+        Presence us = JournalFiles.us();
+        String whose = who.equals(us.who) && host.equals(us.host)
+                ? "This plan is open in another window"
+                : name() + " has it open" + where();
+        return whose + " since " + time(since);
     }
 
     /** "anna", "somebody". */

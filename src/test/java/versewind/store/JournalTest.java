@@ -344,10 +344,11 @@ class JournalTest {
             assertThat(journal.others())
                     .singleElement()
                     .satisfies(each -> assertThat(each.process()).isEqualTo(other.pid()))
-                    .satisfies(each -> assertThat(each.sentence())
-                            .startsWith(System.getProperty("user.name") + " has it open")
-                            .contains(" since "));
-            assertThatThrownBy(() -> library.bin().put("lent")).hasMessageContaining("has it open");
+                    .satisfies(each ->
+                            assertThat(each.sentence()).startsWith("This plan is open in another window since "));
+            assertThatThrownBy(() -> library.bin().put("lent")).hasMessageContaining("open in another window");
+            assertThat(new Presence("anna", "vestry", 1, Instant.now()).sentence())
+                    .startsWith("anna has it open on vestry since ");
             other.destroyForcibly().waitFor(10, TimeUnit.SECONDS);
             assertThat(journal.others()).isEmpty();
             journal.close();

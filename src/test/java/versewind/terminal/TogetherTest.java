@@ -147,6 +147,6 @@ class TogetherTest {
         assertThat(((FileEvent.OpenElsewhere) events.get(1)).others())
                 .singleElement()
                 .asString()
-                .contains("has it open");
+                .contains("open in another window");
     }
 }
