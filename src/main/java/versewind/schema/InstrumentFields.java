@@ -154,7 +154,7 @@ public final class InstrumentFields {
                     "action",
                     Kinds.choice(Action.values()),
                     "mechanical, if a coupler moves the coupled keys and what is coupled to them")
-            .asked("mechanical if couplers act through each other");
+            .asked("tracker, if couplers act through each other");
 
     public static final Field<Instrument, Double> TRIM = TABLE.add(
                     "trim", StopFields.TRIM_DB, "level of the whole organ above the estimate, in dB")

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import versewind.Shipped;
 import versewind.calibration.Experience;
+import versewind.organ.Action;
 import versewind.organ.FormerNames;
 import versewind.organ.Instrument;
 import versewind.organ.Room;
@@ -253,6 +254,12 @@ class OrganScreenTest {
                         Room.MeasuredTimes.class,
                         times -> assertThat(times.octaveS().get(1000)).isEqualTo(1.9));
         assertThat(draft(desk.press("u"))).isEqualTo(before);
+    }
+
+    @Test
+    void a_tracker_action_is_a_mechanical_one() {
+        Desk desk = bench().press("<Enter>", "<Tab>", "<Tab>", "^U", "'tracker'", "<Enter>");
+        assertThat(draft(desk).instrument().orElseThrow().action()).isEqualTo(Action.MECHANICAL);
     }
 
     @Test
