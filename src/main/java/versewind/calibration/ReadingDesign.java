@@ -119,7 +119,7 @@ public final class ReadingDesign {
             String after = Odds.words(afterOdds.getAsDouble());
             return less
                     + (before.equals(after)
-                            ? ", and leave the verdicts at " + before + " on average."
+                            ? ", and would hardly change the verdicts."
                             : ", and take the verdicts from " + before + " to " + after + " on average.");
         }
     }
