@@ -181,7 +181,7 @@ final class ProposeCommand {
         return Reply.line(Count.of(verses, "verse") + " written to " + open.path() + ".")
                 + offTheirPistons(written)
                 + WrittenOver.feedback(open.plan(), written)
-                + WrittenOver.restore(before, open.path())
+                + WrittenOver.binned(before)
                 + WrittenOver.openElsewhere(open, commands);
     }
 

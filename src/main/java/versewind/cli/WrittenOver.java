@@ -16,24 +16,37 @@ final class WrittenOver {
 
     /** Of a plan. */
     static String plan(OpenPlan before, Commands commands) throws BadFile, NotationException {
-        return restore(before.path(), before.fingerprint(), commands) + openElsewhere(before, commands);
+        return kept(before.path(), before.fingerprint(), commands, "Ctrl-V in the library restores it")
+                + openElsewhere(before, commands);
     }
 
     /** Of an organ, whose version before was kept with {@code Library.keepVersion}. */
     static String organ(OpenOrgan before, Commands commands) throws BadFile, NotationException {
-        return restore(before.path(), before.fingerprint(), commands);
+        return kept(before.path(), before.fingerprint(), commands, "");
     }
 
-    private static String restore(Path file, Fingerprint held, Commands commands) throws BadFile, NotationException {
+    /** In a short line: that it is kept, and how to get it back, or where it lies. */
+    private static String kept(Path file, Fingerprint held, Commands commands, String back)
+            throws BadFile, NotationException {
         return commands.library()
                 .keptVersion(file, held)
-                .map(version -> restore(version, file))
-                .orElse(Reply.line("The previous version could not be kept."));
+                .map(version -> kept(back.isEmpty() ? "beside it, " + ends(version, 3) : back))
+                .orElse(Reply.line("The version before could not be kept."));
     }
 
-    /** How to get back a copy of what a file held. */
-    static String restore(Path copy, Path file) {
-        return Reply.line("The previous version is " + copy + ". To restore it: cp " + word(copy) + " " + word(file));
+    /** Of a copy in the bin. */
+    static String binned(Path copy) {
+        return kept(ends(copy, 2));
+    }
+
+    private static String kept(String where) {
+        return Reply.line("The version before is kept: " + where + ".");
+    }
+
+    /** The end of a path. */
+    private static String ends(Path path, int names) {
+        return path.subpath(Math.max(0, path.getNameCount() - names), path.getNameCount())
+                .toString();
     }
 
     /** Who has a plan open now, whose program merges what was written with what is edited there. */

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,7 +64,7 @@ class ChangeCommandTest {
                 "soloist");
 
         assertThat(reply.words())
-                .matches("versewind: The previous version is (\\S+)\\. To restore it: cp \\1 \\S+odd\\.json\n");
+                .isEqualTo("versewind: The version before is kept: Ctrl-V in the library restores it.\n");
         assertThat(reply.results()).isEqualTo("""
             V2: Great: Open Diapason 8; Swell: Oboe 8; Swell closed; four parts on Great;
                 soloist, ordinary.
@@ -88,16 +89,14 @@ class ChangeCommandTest {
     }
 
     @Test
-    void the_version_that_is_named_is_the_one_from_before() throws IOException {
-        Path plan = folder.resolve("plans/odd.json");
-        byte[] before = Files.readAllBytes(plan);
-        String[] words = change("--hymn", "208", "--verse", "V2", "--mode", "soloist")
-                .words()
-                .strip()
-                .split(" ", -1);
+    void the_version_that_is_kept_is_the_one_from_before() throws IOException {
+        byte[] before = Files.readAllBytes(folder.resolve("plans/odd.json"));
+        change("--hymn", "208", "--verse", "V2", "--mode", "soloist");
 
-        assertThat(Path.of(words[words.length - 2])).hasBinaryContent(before);
-        assertThat(Path.of(words[words.length - 1])).isEqualTo(plan);
+        try (Stream<Path> versions = Files.list(folder.resolve("plans/.versions/odd"))) {
+            assertThat(versions).singleElement().satisfies(version -> assertThat(version)
+                    .hasBinaryContent(before));
+        }
     }
 
     @Test
@@ -145,9 +144,11 @@ class ChangeCommandTest {
                 change("--hymn", "208", "--verse", "V2", "--mode", "soloist").words();
         journal.close();
 
-        assertThat(words).contains(" has it open on ").endsWith(". There it is merged when the plan is saved next.\n");
+        assertThat(words)
+                .contains("This plan is open in another window since ")
+                .endsWith(". There it is merged when the plan is saved next.\n");
         assertThat(change("--hymn", "208", "--verse", "V2", "--mode", "descant").words())
-                .doesNotContain("has it open");
+                .doesNotContain("is open");
     }
 
     @Test

@@ -140,7 +140,7 @@ class ProposeCommandTest {
         assertThat(written.findValuesAsText("piston")).isNotEmpty().allMatch(piston -> piston.matches("G[1-6]"));
         assertThat(typed("assess", "ordinary-sunday").status()).isEqualTo(Reply.GOOD);
         Path before = folder.resolve("bin/ordinary-sunday.json");
-        assertThat(reply.words()).endsWith("To restore it: cp " + before + " " + plan + "\n");
+        assertThat(reply.words()).endsWith("The version before is kept: bin/ordinary-sunday.json.\n");
         assertThat(before).hasSameBinaryContentAs(Path.of("plans/ordinary-sunday.json"));
     }
 
