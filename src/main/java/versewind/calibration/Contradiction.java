@@ -20,8 +20,24 @@ public record Contradiction(HeardRegistration answer, List<HeardRegistration> ot
 
     /** What it contradicts, and what may be the reason. */
     public String sentence() {
-        return "It contradicts " + whom() + ". Was something else drawn, or were more or fewer people there? Delete the"
-                + " one that was wrong.";
+        return claim()
+                + " Was something else drawn, or were more or fewer people there? Delete the one that was wrong.";
+    }
+
+    /** "You found V5 of 208 on Sun 22 Nov 2026 too soft, but V4, with the same stops, right.". */
+    public String claim() {
+        String but = others.isEmpty()
+                ? "which agrees with none of the rest"
+                : "but " + others.stream().limit(MOST_NAMED).map(this::other).collect(Collectors.joining(", "))
+                        + (others.size() > MOST_NAMED ? " and " + (others.size() - MOST_NAMED) + " more" : "");
+        return "You found " + answer.inWords() + " " + answer.heard().word() + ", " + but + ".";
+    }
+
+    private String other(HeardRegistration other) {
+        boolean isAlike = other.registration().equals(answer.registration());
+        return other.besides(answer)
+                + (isAlike ? ", with the same stops, " : " ")
+                + other.heard().word();
     }
 
     /** What it contradicts: "ordinary" (right) and "2026-11-22, 208 V3" (too strong). */

@@ -79,6 +79,7 @@ public record HeardEffect(String service, OrganSound before, Change organ, Chang
         }
         return changes.isEmpty()
                 ? Optional.empty()
-                : Optional.of("Since the answers of " + service + ", " + String.join("; ", changes) + ".");
+                : Optional.of("Since the answers of " + HeardRegistration.said(service) + ", "
+                        + String.join("; ", changes) + ".");
     }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
+import versewind.organ.DayWords;
+import versewind.organ.Quoted;
 import versewind.organ.Registration;
 import versewind.plan.Feedback;
 import versewind.plan.HandsAndFeet;
@@ -120,6 +122,29 @@ public record HeardRegistration(
     /** The day of its service, "2026-11-22", where its name begins with one. */
     Optional<String> day() {
         return Optional.of(service()).filter(day -> DAY.matcher(name).lookingAt());
+    }
+
+    /** A service as people say it: "Sun 22 Nov 2026", or its title. */
+    static String said(String service) {
+        return DAY.matcher(service + APART).matches() ? DayWords.of(LocalDate.parse(service)) : service;
+    }
+
+    /** What it is called by people: "V5 of 208 on Sun 22 Nov 2026"; of what is usual its name: "your \"ordinary\"". */
+    public String inWords() {
+        int end = name.lastIndexOf(' ');
+        if (service().isEmpty() || end <= service().length() + 1) {
+            return "your " + Quoted.text(name);
+        }
+        String hymn = name.substring(service().length() + APART.length(), end);
+        String on = DAY.matcher(name).lookingAt() ? " on " : ", ";
+        return name.substring(end + 1) + " of " + hymn + on + said(service());
+    }
+
+    /** The same beside another: of the same hymn the verse alone, "V4". */
+    String besides(HeardRegistration other) {
+        int end = name.lastIndexOf(' ') + 1;
+        boolean isSameHymn = !service().isEmpty() && other.name.startsWith(name.substring(0, end));
+        return isSameHymn ? name.substring(end) : inWords();
     }
 
     private static String name(String service, Hymn hymn, Verse verse) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import versewind.organ.DayWords;
 import versewind.organ.NotationException;
 import versewind.screen.toolkit.Text;
 import versewind.store.BadFile;
@@ -23,7 +24,7 @@ final class ListCommand {
     /** In a larger library only the head of each file is read: the whole would take a minute. */
     private static final int MOST_CHECKED = 1000;
 
-    private static final int DATE = 10;
+    private static final int DATE = 15;
     /** Columns of a name at least. */
     private static final int ID = 24;
 
@@ -43,9 +44,9 @@ final class ListCommand {
         return entry.date().map(Object::toString).orElse("");
     }
 
-    /** "2026-12-20", "no date". */
+    /** "Sun 20 Dec 2026", "no date". */
     static String date(PlanEntry entry) {
-        return entry.date().map(Object::toString).orElse("no date");
+        return entry.date().map(DayWords::of).orElse("no date");
     }
 
     private static Reply run(Typed typed, Commands commands) throws BadFile, NotationException {

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import versewind.organ.DayWords;
 import versewind.organ.Instrument;
 import versewind.plan.Hymn;
 import versewind.plan.ServiceHeading;
@@ -106,7 +107,8 @@ final class Page {
 
     /** The first lines of a report on a plan: the service, its day, its instrument. */
     void heading(ServiceHeading heading, Instrument instrument) {
-        line(heading.title() + heading.date().map(date -> ", " + date).orElse(""));
+        line(heading.title()
+                + heading.date().map(date -> ", " + DayWords.of(date)).orElse(""));
         heading.summary()
                 .ifPresent(day -> paragraph(day + ", " + heading.occasion().suggestion() + "."));
         line(instrument.toString());

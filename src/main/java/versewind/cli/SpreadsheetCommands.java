@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import versewind.organ.DayWords;
 import versewind.organ.NotationException;
 import versewind.organ.Quoted;
 import versewind.plan.Plan;
@@ -100,11 +101,11 @@ final class SpreadsheetCommands {
         return new Reply(Reply.GOOD, read.path() + "\n", words + crowds + sameLabels(read.plan()));
     }
 
-    /** "Harvest Festival" (st-tethwin, 2026-10-04). */
+    /** "Harvest Festival" (st-tethwin, Sun 4 Oct 2026). */
     private static String heading(OpenPlan open) {
         ServiceHeading heading = open.plan().heading();
         return Quoted.text(heading.title()) + " (" + open.plan().instrument()
-                + heading.date().map(date -> ", " + date).orElse("") + ")";
+                + heading.date().map(date -> ", " + DayWords.of(date)).orElse("") + ")";
     }
 
     /** The verses of a hymn with one number, which may be a slip; refrains and interludes have the same label often. */

@@ -107,7 +107,7 @@ final class UsualCommand {
     private Reply remove() throws BadFile, NotationException {
         String name = typed.value(NAME).orElseThrow(() -> new UsageException("Say which with " + NAME + "."));
         Optional<HeardRegistration> heard = experience().all().stream()
-                .filter(each -> each.name().equals(name))
+                .filter(each -> each.name().equals(name) || each.inWords().equals(name))
                 .findFirst();
         return saved(experience().without(heard.orElseThrow(() -> unknown(name))));
     }
@@ -205,7 +205,8 @@ final class UsualCommand {
 
         private void print(Page page, HeardRegistration each, String heard) {
             String drawn = new RegistrationText(instrument).format(each.registration());
-            page.line(each.name() + ": " + who(each) + ", " + heard);
+            page.line((known.experience().usual().contains(each) ? each.name() : each.inWords()) + ": " + who(each)
+                    + ", " + heard);
             page.hanging(
                     "  ",
                     (drawn.isEmpty() ? RegistrationText.NOTHING : drawn) + "; "

@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 public record ChurchDay(Season season, String name, Optional<String> also, Occasion occasion) {
 
-    /** Its names: "Fifth Sunday after Trinity (Proper 9), St Thomas". */
+    /** Its names: "Fifth Sunday after Trinity, Proper 9, St Thomas". */
     public String names() {
         return name + also.map(other -> ", " + other).orElse("");
     }

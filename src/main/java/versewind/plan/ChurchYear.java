@@ -223,7 +223,7 @@ public final class ChurchYear {
                     case ALL_SAINTS + 1 -> "Last Sunday after Trinity";
                     default -> ordinal(weeks(trinity, date) - 1) + " Sunday after Trinity";
                 };
-        return name + " (Proper " + (LAST_PROPER + 1 - left) + ")";
+        return name + ", Proper " + (LAST_PROPER + 1 - left);
     }
 
     private String weekday(LocalDate date, Season season) {

@@ -430,7 +430,7 @@ class FeedbackUpdateTest {
                         within(1e-9))
                 .isGreaterThan(0.5);
         assertThat(organ.lastHeard().orElseThrow().sentence().orElseThrow())
-                .startsWith("Since the answers of 2026-11-22, the organ is taken to be " + Math.round(changedDb)
+                .startsWith("Since the answers of Sun 22 Nov 2026, the organ is taken to be " + Math.round(changedDb)
                         + " dB stronger, ±");
     }
 
@@ -444,7 +444,7 @@ class FeedbackUpdateTest {
 
         assertThat(new HeardEffect("2026-11-22", sound, none, none).sentence()).isEmpty();
         assertThat(new HeardEffect("2026-11-22", sound, none, new HeardEffect.Change(-0.5, 0.3)).sentence())
-                .contains("Since the answers of 2026-11-22, the singing is taken to be 1 dB softer, ±1.");
+                .contains("Since the answers of Sun 22 Nov 2026, the singing is taken to be 1 dB softer, ±1.");
         assertThat(CalibratedOrgan.of(sound, Calibration.NONE, Experience.NONE).lastHeard())
                 .isEmpty();
     }

@@ -238,7 +238,7 @@ class AssessCommandTest {
         assertThat(share(heeding)).isLessThan(share(plain) - 3);
         assertThat(typedIn(folder, StandardCharsets.UTF_8, "assess", "--heard", "-v", "odd")
                         .results())
-                .containsPattern("Since the answers of 2026-10-04, the organ is taken to be \\d+ dB softer, ±\\d");
+                .containsPattern("Since the answers of Sun 4 Oct 2026, the organ is taken to be \\d+ dB softer, ±\\d");
         assertThat(plain).doesNotContain("Since the answers");
         assertThat(typedIn(folder, StandardCharsets.UTF_8, "assess", "odd", "--json")
                         .results())

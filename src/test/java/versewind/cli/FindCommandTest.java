@@ -21,7 +21,7 @@ class FindCommandTest {
     void a_long_heading_is_wrapped_and_not_cut() {
         String found = typed("find", "orrin", "festal").results();
 
-        assertThat(found).contains("Cathedral of St\n            Orrin\n").doesNotContain("~");
+        assertThat(found).contains("Cathedral of\n                 St Orrin\n").doesNotContain("~");
     }
 
     @Test

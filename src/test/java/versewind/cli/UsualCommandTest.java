@@ -75,12 +75,16 @@ class UsualCommandTest {
     void what_is_written_over_is_kept_and_named() throws IOException {
         byte[] before = Files.readAllBytes(file);
         String kept = usual("--draw", DRAW).words();
-        assertThat(Path.of(kept.replaceAll("(?s).* cp (\\S+) .*", "$1"))).hasBinaryContent(before);
+        assertThat(kept(kept)).hasBinaryContent(before);
 
         byte[] now = Files.readAllBytes(file);
         String room = Typing.typedIn(folder, StandardCharsets.UTF_8, "room", "st-tethwin", "dry hall, 300 seats")
                 .words();
-        assertThat(Path.of(room.replaceAll("(?s).* cp (\\S+) .*", "$1"))).hasBinaryContent(now);
+        assertThat(kept(room)).hasBinaryContent(now);
+    }
+
+    private Path kept(String words) {
+        return file.resolveSibling(words.replaceAll("(?s).*beside it, (\\S+)\\.\n.*", "$1"));
     }
 
     @Test
@@ -143,7 +147,7 @@ class UsualCommandTest {
         usual("--draw", DRAW, "--people", "150");
         Reply reply = Typing.typedIn(
                 folder, StandardCharsets.UTF_8, "estimate", "st-tethwin", "--draw", DRAW, "--people", "140");
-        assertThat(reply.results()).contains("usual       as your usual\n");
+        assertThat(reply.results()).contains("usual       as loud as your usual\n");
     }
 
     @Test
@@ -153,7 +157,8 @@ class UsualCommandTest {
         Reply reply = usual(
                 "--name", "c", "--draw", "Great: Stopped Flute 8", "--people", "150", "--felt", "a little strong");
         assertThat(reply.status()).isEqualTo(Reply.WANTS_ATTENTION);
-        assertThat(reply.results()).contains("It contradicts \"a\" (too soft), \"b\" (too soft).");
+        assertThat(reply.results())
+                .contains("You found your \"c\" too strong, but your \"a\" too soft, your \"b\" too soft.");
     }
 
     @Test

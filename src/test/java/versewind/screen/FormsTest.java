@@ -322,7 +322,7 @@ class FormsTest {
     void a_date_is_told_with_its_day_in_the_churchs_year_as_soon_as_it_can_be_read() {
         Desk service = Desk.with("harvest-festival", 80, 24).press("S", "<Tab>");
         assertThat(unbroken(service))
-                .contains("Date: Sun 4 Oct 2026, Eighteenth Sunday after Trinity (Proper 22): ordinary");
+                .contains("Date: Sun 4 Oct 2026, Eighteenth Sunday after Trinity, Proper 22: ordinary");
         assertThat(unbroken(service.press("^U", "'2027-03-2'")))
                 .contains("Date: the day, such as 20 Dec 2026 or 2026-12-20; may be blank");
         assertThat(unbroken(service.press("'8'"))).contains("Date: Sun 28 Mar 2027, Easter Day: festal");

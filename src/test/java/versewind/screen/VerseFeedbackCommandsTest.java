@@ -97,19 +97,21 @@ class VerseFeedbackCommandsTest {
         kept();
         assertThat(estimate().balance().verdict()).isEqualTo(Verdict.TOO_STRONG);
         assertThat(desk.said())
-                .startsWith("Kept \"2026-10-04, 208 V1\" with the organ (u in the plan to undo). Since the answers of"
-                        + " 2026-10-04, the organ is taken to be");
+                .startsWith("Kept feedback on V1 of 208 on Sun 4 Oct 2026 with the organ (u in the plan to undo). Since"
+                        + " the answers of Sun 4 Oct 2026, the organ is taken to be");
         desk.press("y");
         assertThat(desk.characters()).contains(" was too strong ");
         desk.press("R");
-        assertThat(desk.characters()).contains("Since the answers of 2026-10-04, the organ is taken to be");
+        assertThat(desk.characters()).contains("Since the answers of Sun 4 Oct 2026, the organ is taken to be");
     }
 
     @Test
     void answers_that_contradict_each_other_are_named_when_they_are_kept() {
         desk.press("y", "y", "y", "n", "y", "Y");
         kept();
-        assertThat(desk.said()).contains("contradicts \"2026-10-04, 208 V");
+        assertThat(desk.said())
+                .endsWith(
+                        "You found V1 of 208 on Sun 4 Oct 2026 too strong, but V2 too soft. Was one different? See R.");
     }
 
     @Test

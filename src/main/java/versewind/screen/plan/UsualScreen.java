@@ -187,10 +187,7 @@ public record UsualScreen(ListBox<UsualRow> list, Set<String> unfolded, Calibrat
                 .filter(each ->
                         fresh.contains(each.answer()) || each.others().stream().anyMatch(fresh::contains))
                 .findFirst();
-        return clash.map(each -> Notice.warns(kept
-                        + (fresh.equals(List.of(each.answer()))
-                                ? "It"
-                                : Quoted.text(each.answer().name())) + " contradicts " + each.whom() + ": see R."))
+        return clash.map(each -> Notice.warns(kept + each.claim() + " Was one different? See R."))
                 .orElseGet(() -> Notice.says(kept + effect(marks, now, fresh).orElse("R lists what is kept.")));
     }
 
@@ -210,7 +207,11 @@ public record UsualScreen(ListBox<UsualRow> list, Set<String> unfolded, Calibrat
     }
 
     private static String names(List<HeardRegistration> heard) {
-        return heard.size() == 1 ? "\"" + heard.get(0).name() + "\"" : "feedback on " + heard.size() + " verses";
+        if (heard.size() > 1) {
+            return "feedback on " + heard.size() + " verses";
+        }
+        HeardRegistration one = heard.get(0);
+        return one.service().isBlank() ? Quoted.text(one.name()) : "feedback on " + one.inWords();
     }
 
     @Override
