@@ -3,6 +3,7 @@ package versewind.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import versewind.organ.NotationException;
 import versewind.plan.Verse;
 import versewind.rules.Attendance;
@@ -34,6 +35,7 @@ final class AssessCommand {
                                 + " church fills.")
                 .flag(HEARD, "Uses the feedback recorded after the service: too soft, right, too strong.")
                 .flag(VERBOSE, "Shows the levels in dB(A), sone and phon too, and what they mean for the ears.")
+                .spoken("For a screen reader: a sentence a verse.")
                 .json()
                 .statuses("A verse needs attention.")
                 .examples(
@@ -51,7 +53,13 @@ final class AssessCommand {
             AssessmentReport report = typed.has(VERBOSE)
                     ? AssessmentReport.withLevels(open, part, organ.calibrated())
                     : AssessmentReport.of(open, part, organ.sound());
-            return new Reply(status(report.wantsAttention()), commands.shown(typed, report), words);
+            String told = commands.isSpoken(typed)
+                    ? commands.shown(
+                            typed,
+                            new SpokenAssessment(report),
+                            Page.asWideAs(OptionalInt.empty(), commands.letters())) // a line for a sentence
+                    : commands.shown(typed, report);
+            return new Reply(status(report.wantsAttention()), told, words);
         }
         Attendance attendance = Attendance.of(open.plan(), organ.sound(), numbers(people.get()));
         AttendanceReport report = new AttendanceReport(open, part, attendance);

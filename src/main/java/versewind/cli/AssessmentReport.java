@@ -238,7 +238,7 @@ record AssessmentReport(
         }
     }
 
-    private String summary(Page page) {
+    String summary(Page page) {
         List<VersePlace> places = wantingAttention();
         if (assessment.hymns().stream().allMatch(hymn -> hymn.verses().isEmpty())) {
             return "There are no verses yet.";

@@ -144,6 +144,11 @@ final class Command {
                                 + " key a sentence. The same if VERSEWIND_SPOKEN is set.");
     }
 
+    /** With the option {@code --spoken} of a report. */
+    Command spoken(String description) {
+        return flag(SPOKEN, description + " The same if VERSEWIND_SPOKEN is set.");
+    }
+
     /** With the option {@code --json}. */
     Command json() {
         return flag(JSON, "Write JSON instead of text.");

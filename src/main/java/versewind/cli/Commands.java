@@ -169,6 +169,12 @@ public final class Commands {
                 typed, report, new Page(letters, Math.max(SheetText.NARROWEST, Math.min(SheetText.WIDEST, columns))));
     }
 
+    /** Whether a report is for who hears it. */
+    boolean isSpoken(Typed typed) {
+        return typed.has(Command.SPOKEN)
+                || environment.variable("VERSEWIND_SPOKEN").isPresent();
+    }
+
     /** A report as text on a page, or as JSON if that was asked for. */
     String shown(Typed typed, Report report, Page page) {
         if (typed.wantsJson()) {

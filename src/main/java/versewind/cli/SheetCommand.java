@@ -64,6 +64,7 @@ final class SheetCommand {
                         "Columns of a line, " + SheetText.NARROWEST + " to " + SheetText.WIDEST + ", "
                                 + SheetText.COLUMNS + " if not given (text).")
                 .flag(ASCII, "Use plain ASCII only (text).")
+                .spoken("For a screen reader: no columns, rules and signs (text).")
                 .statuses()
                 .examples("versewind sheet harvest-festival -o harvest.html");
     }
@@ -83,7 +84,10 @@ final class SheetCommand {
         int columns = typed.whole(WIDTH, SheetText.NARROWEST, SheetText.WIDEST).orElse(SheetText.COLUMNS);
         String text =
                 switch (format) {
-                    case TEXT -> SheetText.of(sheet, letters::of, columns);
+                    case TEXT ->
+                        commands.isSpoken(typed)
+                                ? SheetText.spoken(sheet, letters::of)
+                                : SheetText.of(sheet, letters::of, columns);
                     case HTML -> SheetHtml.of(sheet);
                 };
         if (name.isEmpty()) {

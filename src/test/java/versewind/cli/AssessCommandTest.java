@@ -343,4 +343,14 @@ class AssessCommandTest {
                 .contains("room.surfaces[0].material: there is no material \"limestone wal\"."
                         + " Did you mean \"limestone wall\"?");
     }
+
+    @Test
+    void spoken_a_verse_is_a_sentence_and_what_is_so_in_every_hymn_is_said_once() {
+        String said = typed("assess", "harvest-festival", "--spoken").results();
+        assertThat(said)
+                .contains("\nV2: congregation of 480; triple forte, 84 decibels, leads, 9 in 10; about 2 decibels"
+                        + " louder than V1; Swell draw Fagotto 16; Couplers draw Swell to Pedal.\n")
+                .containsOnlyOnce("Breathe 2 beats between verses")
+                .doesNotContain("\u00b1", "  ", "verse   mode");
+    }
 }

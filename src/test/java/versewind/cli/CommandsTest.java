@@ -53,8 +53,8 @@ class CommandsTest {
                 "assess wedding --jsno | There is no option \"--jsno\"."
                         + " Did you mean \"--json\"? See versewind assess --help.",
                 "assess wedding --window | There is no option \"--window\". The options are \"--hymn\", \"--verse\","
-                        + " \"--people\", \"--heard\", \"-v\", \"--json\", \"--library\", \"--help\", \"--version\"."
-                        + " See versewind assess --help.",
+                        + " \"--people\", \"--heard\", \"-v\", \"--spoken\", \"--json\", \"--library\", \"--help\","
+                        + " \"--version\". See versewind assess --help.",
                 "assess wedding easter | \"easter\" is one word too many. See versewind assess --help.",
                 "desk | PLAN is missing. See versewind desk --help.",
                 "desk weding | plans: there is no \"weding\" here. Did you mean \"wedding\"?",

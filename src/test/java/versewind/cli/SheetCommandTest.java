@@ -192,4 +192,14 @@ class SheetCommandTest {
         assertThat(typed("sheet", "ash-wednesday", "-o", "-").results())
                 .isEqualTo(typed("sheet", "ash-wednesday").results());
     }
+
+    @Test
+    void spoken_it_has_no_rules_columns_and_signs() {
+        assertThat(typed("sheet", "harvest-festival", "--spoken", "--ladder").results())
+                .contains("\nV1: fff 81 decibels, leads, 8 in 10\n", "\nV1: piston G4; congregation of 480; ")
+                .contains(
+                        "\ndraw: Swell: Fagotto 16; Swell to Pedal\n",
+                        "\nNote: Fagotto and Swell to Pedal in the breath.")
+                .doesNotContain("\u00b1", "==", "+ ", "\u2212", "[G", "   ");
+    }
 }

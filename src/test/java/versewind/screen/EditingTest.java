@@ -211,7 +211,8 @@ class EditingTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "E | <Tab> <Tab> <Tab> <Tab> <Tab> ^U '7' | Tempo: 7 is out of range. Enter a whole number from 20 to 300.",
+                "E | <Tab> <Tab> <Tab> <Tab> <Tab> ^U '7' | Tempo: 7 is out of range. Enter a whole number from 20 to"
+                        + " 300.",
                 "E | <Tab> ^U | A hymn needs a title.",
                 "S | <Tab> ^U '4.10.26' | Enter a date, such as 20 Dec 2026 or 2026-12-20.",
                 "S | <Tab> <Tab> <Tab> ^U 'many' | is not a number. Enter a whole number from 1 to 50000.",

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import versewind.screen.library.LibraryEvent;
 import versewind.screen.plan.FileEvent;
+import versewind.screen.state.Event;
 import versewind.screen.toolkit.Letters;
 
 /** The screens in words, for who hears them. */
@@ -272,13 +273,13 @@ class SpokenTest {
     void after_the_service_the_answer_is_said_and_then_the_next_verse() {
         assertThat(desk.press("K", "y").said())
                 .startsWith("How was the organ for the singers? 1 too soft, 2 right, 3 too strong."
-                        + " 208 V1: no feedback; congregation of 480, ordinary, 1 of ");
+                        + " 208 V1: no feedback; congregation of 480, 1 of ");
         assertThat(desk.press("3").said()).matches("208 V1 was too strong\\. 208 V2: no feedback, 2 of \\d+\\.");
         String said = desk.said();
         assertThat(desk.answer(new FileEvent.Saved(desk.plan(), List.of(), true))
                         .said())
                 .isEqualTo(said);
-        assertThat(desk.press("3").said()).contains("208 V3: no feedback; congregation of 480, gentle, 3 of ");
+        assertThat(desk.press("3").said()).contains("208 V3: no feedback; congregation of 480, singing gently, 3 of ");
         while (!desk.said().contains("All answered")) {
             desk.press("2");
         }

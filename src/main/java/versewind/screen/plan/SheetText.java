@@ -29,11 +29,13 @@ public final class SheetText {
 
     private final UnaryOperator<String> lettering;
     private final int columns;
+    private final boolean isSpoken;
     private final List<String> lines = new ArrayList<>();
 
-    private SheetText(UnaryOperator<String> lettering, int columns) {
+    private SheetText(UnaryOperator<String> lettering, int columns, boolean isSpoken) {
         this.lettering = lettering;
         this.columns = columns;
+        this.isSpoken = isSpoken;
     }
 
     /**
@@ -43,11 +45,19 @@ public final class SheetText {
      * @param columns columns of a line
      */
     public static String of(Sheet sheet, UnaryOperator<String> lettering, int columns) {
-        SheetText text = new SheetText(lettering, columns);
-        sheet.pages().forEach(text::page);
-        text.lines.add("");
-        text.lines.add(MADE_BY);
-        return String.join("\n", text.lines) + "\n";
+        return new SheetText(lettering, columns, /* isSpoken= */ false).all(sheet);
+    }
+
+    /** The same for who hears it: a line for each statement, no columns, rules and signs. */
+    public static String spoken(Sheet sheet, UnaryOperator<String> lettering) {
+        return new SheetText(lettering, WIDEST, /* isSpoken= */ true).all(sheet);
+    }
+
+    private String all(Sheet sheet) {
+        sheet.pages().forEach(this::page);
+        lines.add("");
+        lines.add(MADE_BY);
+        return String.join("\n", lines) + "\n";
     }
 
     private void page(SheetPage page) {
@@ -55,7 +65,9 @@ public final class SheetText {
             lines.add("");
         }
         hanging("", page.name());
-        lines.add("=".repeat(Math.min(columns, Text.columns(lettering.apply(page.name())))));
+        if (!isSpoken) {
+            lines.add("=".repeat(Math.min(columns, Text.columns(lettering.apply(page.name())))));
+        }
         boolean isCautioned = false;
         for (SheetPage.Block block : page.blocks()) {
             boolean isCaution = block instanceof SheetPage.Line line && line.look() == SheetPage.Look.CAUTION;
@@ -70,7 +82,7 @@ public final class SheetText {
     /** A part of a page after a head of its first line; the rest is indented as far. */
     private void block(String head, SheetPage.Block block) {
         if (block instanceof SheetPage.Line line) {
-            String note = line.look() == SheetPage.Look.NOTE ? "* " : "";
+            String note = line.look() == SheetPage.Look.NOTE ? (isSpoken ? "Note: " : "* ") : "";
             line.text().lines().filter(each -> !each.isBlank()).forEach(each -> hanging(head + note, each));
         } else if (block instanceof SheetPage.Rows rows) {
             rows.rows().forEach(row -> row(head, row));
@@ -87,7 +99,7 @@ public final class SheetText {
                         lines.add("");
                         yield "";
                     }
-                    case ATTENTION -> "! ";
+                    case ATTENTION -> isSpoken ? "attention, " : "! ";
                 };
         hanging(head + padded(row.head(), HEAD), mark + row.text());
     }
@@ -96,7 +108,9 @@ public final class SheetText {
     private void verse(SheetPage.Verse verse) {
         lines.add("");
         String head = padded(verse.label(), LABEL);
-        String piston = verse.piston().isBlank() ? "" : "[" + verse.piston() + "] ";
+        String piston = verse.piston().isBlank()
+                ? ""
+                : isSpoken ? "piston " + verse.piston() + "; " : "[" + verse.piston() + "] ";
         for (SheetPage.Block block : verse.blocks()) {
             if (block instanceof SheetPage.Line line && line.look() == SheetPage.Look.WHO) {
                 hanging(head, piston + line.text());
@@ -107,12 +121,30 @@ public final class SheetText {
     }
 
     private String padded(String text, int columns) {
+        if (isSpoken) {
+            return text + ": ";
+        }
         String fitting = Text.fit(lettering.apply(text), columns - 1, CUT);
         return fitting + " ".repeat(columns - Text.columns(fitting));
     }
 
+    /** Without signs: "81 decibels" for "81\u00b13", "draw" for "+ draw". */
+    private static String inWords(String text) {
+        return text.replace('\u00a0', ' ')
+                .replaceAll("[+\u2212] (?=draw|put in)", "")
+                .replaceAll("\u00b1\\d+(?: dB)?", " dB")
+                .replaceAll("\\+(\\d+ dB)\\b", "$1 louder")
+                .replaceAll("[\u2212-](\\d+ dB)\\b", "$1 softer")
+                .replaceAll("(?<=\\b1) dB\\b", " decibel")
+                .replaceAll("(?<=\\d) dB\\b", " decibels");
+    }
+
     /** A text after a head, wrapped under its first word. */
     private void hanging(String head, String text) {
+        if (isSpoken) {
+            lines.add(lettering.apply(inWords(head.stripLeading() + text)));
+            return;
+        }
         boolean isNarrow = columns < NARROW;
         int indent = isNarrow ? INDENT : Text.columns(head);
         String start = isNarrow ? "" : head;
