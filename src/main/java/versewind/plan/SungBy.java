@@ -7,7 +7,7 @@ import versewind.organ.Worded;
  *
  * <p>Descant: the people are led, and the descant is to come through above them. Alternation: one side sings at a time,
  * choir and people or one half and the other, and the organ leads it. Trebles: a small choir of light voices.
- * Unaccompanied: nobody plays. Source: common practice, no source.
+ * Unaccompanied, or alone: nobody plays. Source: common practice, no source.
  */
 public enum SungBy implements Worded {
     CONGREGATION(Mode.CONGREGATION, "all"),
@@ -18,8 +18,8 @@ public enum SungBy implements Worded {
     TREBLES(Mode.SMALL_CHOIR, "treb."),
     ALTERNATION(Mode.CONGREGATION, "sides"),
     UNACCOMPANIED(Mode.SMALL_CHOIR, "unacc"),
-    UNACCOMPANIED_VOICES(Mode.SMALL_CHOIR, "unacc"),
-    UNACCOMPANIED_SOLO(Mode.SOLO_VOICE, "unacc");
+    VOICES_ALONE(Mode.SMALL_CHOIR, "unacc"),
+    ONE_ALONE(Mode.SOLO_VOICE, "unacc");
 
     private final Mode mode;
     private final String shortWord;
@@ -48,8 +48,8 @@ public enum SungBy implements Worded {
     /** The same singers while nobody plays. */
     public SungBy unaccompanied() {
         return switch (this) {
-            case SMALL_CHOIR, TREBLES, UNACCOMPANIED_VOICES -> UNACCOMPANIED_VOICES;
-            case SOLO_VOICE, UNACCOMPANIED_SOLO -> UNACCOMPANIED_SOLO;
+            case SMALL_CHOIR, TREBLES, VOICES_ALONE -> VOICES_ALONE;
+            case SOLO_VOICE, ONE_ALONE -> ONE_ALONE;
             case CONGREGATION, MELODY_SOLOED, DESCANT, ALTERNATION, UNACCOMPANIED -> UNACCOMPANIED;
         };
     }
@@ -58,8 +58,8 @@ public enum SungBy implements Worded {
     public SungBy accompanied() {
         return switch (this) {
             case UNACCOMPANIED -> CONGREGATION;
-            case UNACCOMPANIED_VOICES -> SMALL_CHOIR;
-            case UNACCOMPANIED_SOLO -> SOLO_VOICE;
+            case VOICES_ALONE -> SMALL_CHOIR;
+            case ONE_ALONE -> SOLO_VOICE;
             default -> this;
         };
     }

@@ -51,7 +51,7 @@ public final class VerseFields {
             .laid(Layout.BESIDE);
 
     public static final Field<Verse, SungBy> MODE =
-            TABLE.add("mode", Kinds.choice(SungBy.values()), "who sings").laid(Layout.BESIDE);
+            TABLE.add("mode", Kinds.choice(SungBy.values()), "singers").laid(Layout.BESIDE);
 
     public static final Field<Verse, Singing> SINGING = TABLE.add(
                     "singing", Kinds.choice(Singing.values()), "how strongly they sing")

@@ -49,8 +49,8 @@ public final class Wording {
             case TREBLES -> estimate.singers() + " trebles" + strength;
             case ALTERNATION -> CONGREGATION + present + " in alternation" + inTen(verse);
             case UNACCOMPANIED -> "unaccompanied";
-            case UNACCOMPANIED_VOICES -> "choir, unaccompanied";
-            case UNACCOMPANIED_SOLO -> "solo voice, unaccompanied";
+            case VOICES_ALONE -> "choir, unaccompanied";
+            case ONE_ALONE -> "solo voice, unaccompanied";
         };
     }
 

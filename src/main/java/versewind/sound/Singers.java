@@ -70,15 +70,10 @@ final class Singers {
     double[] voice(SungBy by, Singing strength) {
         double[][] voice =
                 switch (by) {
-                    case SOLO_VOICE, UNACCOMPANIED_SOLO -> soloists;
+                    case SOLO_VOICE, ONE_ALONE -> soloists;
                     case TREBLES -> trebles;
-                    case CONGREGATION,
-                            SMALL_CHOIR,
-                            MELODY_SOLOED,
-                            DESCANT,
-                            ALTERNATION,
-                            UNACCOMPANIED,
-                            UNACCOMPANIED_VOICES -> voices;
+                    case CONGREGATION, SMALL_CHOIR, MELODY_SOLOED, DESCANT, ALTERNATION, UNACCOMPANIED, VOICES_ALONE ->
+                        voices;
                 };
         return voice[strength.ordinal()];
     }

@@ -192,7 +192,7 @@ class EstimateCommandTest {
                 "--tempo | 88.5 | Enter a whole number from 20 to 300 for --tempo, not \"88.5\".",
                 "--mode | crowd | Unknown value for --mode: \"crowd\". Use \"congregation\", \"small choir\","
                         + " \"soloist\", \"melody soloed\", \"descant\", \"trebles\", \"alternation\","
-                        + " \"unaccompanied\", \"unaccompanied voices\", \"unaccompanied solo\".",
+                        + " \"unaccompanied\", \"voices alone\", \"one alone\".",
                 "--singing | loud | Unknown value for --singing: \"loud\". Use \"gentle\", \"ordinary\", \"strong\","
                         + " \"full voice\".",
                 "--hands | three | Unknown value for --hands: \"three\". Use \"four parts\", \"manuals only\","

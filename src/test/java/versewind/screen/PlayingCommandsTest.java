@@ -119,7 +119,7 @@ class PlayingCommandsTest {
     @CsvSource({"3, 8", "8, 3"})
     void a_soloist_sings_unaccompanied_whichever_is_said_first(String one, String other) {
         desk.press("n", one, other);
-        assertThat(desk.verse().sungBy()).isEqualTo(SungBy.UNACCOMPANIED_SOLO);
+        assertThat(desk.verse().sungBy()).isEqualTo(SungBy.ONE_ALONE);
         assertThat(desk.screen()).contains("solo voice, unaccompanied");
         assertThat(desk.press("8").verse().sungBy()).isEqualTo(SungBy.SOLO_VOICE);
     }
