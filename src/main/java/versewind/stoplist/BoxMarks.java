@@ -21,6 +21,8 @@ final class BoxMarks {
 
     private static final Pattern EXCEPTED = Pattern.compile(",?\\s*(?:except(?: for)?|excepting|save|but)\\s*$");
 
+    private static final Pattern MARKED = Pattern.compile("(?i)[\\s,;:(-]*(?:all )?stops (?:marked|with) $");
+
     private BoxMarks() {}
 
     /**
@@ -47,7 +49,7 @@ final class BoxMarks {
         for (Legend legend : legends) {
             Pattern before = Pattern.compile(Pattern.quote(legend.sign + "") + "\\s?(?=\\p{L})" + ONE_STOP);
             Pattern after =
-                    Pattern.compile("(?<=[\\p{L}\\d)'])\\s?" + Pattern.quote(legend.sign + "") + "(?=\\s*(?:[,;]|$))");
+                    Pattern.compile("(?<=[\\p{L}\\d)'])\\s?" + Pattern.quote(legend.sign + "") + "(?=\\s*(?:[,;]|$)|\\s{2})");
             for (int i = 0; i < lines.size(); i++) {
                 String text = spelled.get(i).text();
                 if (i == legend.line) {
@@ -84,7 +86,8 @@ final class BoxMarks {
             }
             if (isNew && words.size() <= MOST_WORDS && isOfBoxes(words)) {
                 String meaning = WordList.of("unenclosed").in(words) ? "unenclosed" : "enclosed";
-                legends.add(new Legend(line, at, end, sign, meaning));
+                Matcher marked = MARKED.matcher(text.substring(0, at));
+                legends.add(new Legend(line, marked.find() ? marked.start() : at, end, sign, meaning));
                 return;
             }
         }

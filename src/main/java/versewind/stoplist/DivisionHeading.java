@@ -101,9 +101,14 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
                 inline);
     }
 
-    /** "Pedal Organ, two octaves from CC": what follows a comma is a note on the division, if it names no stop. */
+    /**
+     * "Pedal Organ, two octaves from CC": what follows a comma is a note on the division, if it names no stop; so is
+     * what a dash parts from it, where that speaks of the swell box.
+     */
     private static Optional<DivisionHeading> noted(String text, String language) {
-        int comma = text.indexOf(',');
+        int dash = text.indexOf(DASH);
+        boolean ofBox = dash > 0 && isOfBox(text.substring(dash + DASH.length()));
+        int comma = ofBox ? dash : text.indexOf(',');
         boolean fits = comma > 0 && text.length() <= LONGEST && !Pitches.isMarked(withoutCounts(text));
         String note = text.substring(comma + 1);
         boolean isNote = fits
@@ -115,7 +120,14 @@ record DivisionHeading(String name, DivisionWord word, Optional<Boxed> enclosed,
                 && Lexicon.get()
                         .known(new Line(text).outside(), NameContext.NONE)
                         .isEmpty();
-        return isNote ? head(text.substring(0, comma), "", language).map(head -> head.noted(note)) : Optional.empty();
+        return isNote || (fits && ofBox)
+                ? head(text.substring(0, comma), "", language).map(head -> head.noted(note))
+                : Optional.empty();
+    }
+
+    private static boolean isOfBox(String note) {
+        return Stream.of("enclosed", "unenclosed", "partly")
+                .anyMatch(kind -> WordList.of(kind).at(Spelling.words(note), 0) > 0);
     }
 
     /** "I Manual: Hauptwerk" is one heading. */

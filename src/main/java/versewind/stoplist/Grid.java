@@ -324,6 +324,7 @@ final class Grid {
                 || readings.heading(text).isPresent()
                 || readings.part(text).isPresent()
                 || Tremulants.isOne(text)
+                || WordList.of("toy").at(Spelling.words(text), 0) > 0
                 || isNumbered(new Line(text))
                 || PistonLine.read(text, readings.style().language()).saysAnything()) {
             return true;

@@ -22,7 +22,7 @@ final class StopListBuilder {
 
     private static final String WITHOUT_STOPS = "the heading of a division without stops";
     private static final String PARTLY_ENCLOSED =
-            "only some of its stops stand in the swell box, and the list does not say which: all are taken to";
+            "only some of its stops stand in the swell box: all are taken to; please check";
 
     private static final String OTHER_WAY =
             "the two divisions of a coupler above, the other way round: taken for another";
