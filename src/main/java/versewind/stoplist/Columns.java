@@ -68,9 +68,15 @@ final class Columns {
                 && reading.readings().part(group.text()).isPresent();
     }
 
-    /** True if the row after this one goes on in a single column. */
+    /** True if the row after this one goes on in a single column, or in columns none of which begins below it. */
     private boolean isCentred(int index) {
-        return index + 1 < rows.size() && rows.get(index + 1).groups().size() == 1;
+        int x = rows.get(index).groups().get(0).x();
+        List<Grid.Group> next =
+                index + 1 < rows.size() ? rows.get(index + 1).groups() : List.of();
+        return next.size() == 1
+                || (!next.isEmpty()
+                        && next.get(0).x() < x
+                        && next.stream().noneMatch(group -> Math.abs(group.x() - x) < 2 * TOLERANCE));
     }
 
     private void group(int index, int place) {

@@ -255,6 +255,7 @@ final class Grid {
         boolean headings = cells.size() > 1
                 && cells.stream()
                         .allMatch(cell -> LineReader.isHalf(cell.text())
+                                || new Line(cell.text()).outside().isBlank()
                                 || readings.heading(cell.text()).isPresent());
         if (headings) {
             return cells.stream().map(cell -> new Group(cell.x(), cell.text())).toList();
