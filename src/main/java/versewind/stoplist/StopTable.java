@@ -10,7 +10,8 @@ import versewind.organ.Stop;
 /**
  * A table with one stop a row, of which a column says the division and others the name, the pitch, the ranks: "Great,
  * 3, Stopped Diapason, 8, wood". Its rows become headings of divisions and lines of stops. Cells are parted by tabs,
- * bars, semicolons or commas; the head of the table says which column is which.
+ * bars, semicolons or commas; the head of the table says which column is which. Where none is for divisions, but one
+ * for remarks, divisions are headed by rows of their own.
  *
  * @param sign what parts the cells
  * @param columns what each column holds
@@ -41,6 +42,7 @@ record StopTable(char sign, List<StopTable.Column> columns) {
     }
 
     private static final String SIGNS = "\t|;,";
+    private static final String TABULAR = "\t|";
 
     StopTable {
         columns = List.copyOf(columns);
@@ -93,8 +95,11 @@ record StopTable(char sign, List<StopTable.Column> columns) {
             }
             columns.add(column.get());
         }
-        boolean once = Stream.of(Column.DIVISION, Column.STOP)
-                .allMatch(each -> columns.stream().filter(each::equals).count() == 1);
+        boolean isHeaded = columns.contains(Column.REMARK) && TABULAR.indexOf(sign) >= 0;
+        boolean once = Stream.of(Column.DIVISION, Column.STOP).allMatch(each -> {
+            long count = columns.stream().filter(each::equals).count();
+            return count == 1 || (count == 0 && isHeaded && each == Column.DIVISION);
+        });
         return once && columns.contains(Column.PITCH) ? Optional.of(new StopTable(sign, columns)) : Optional.empty();
     }
 
@@ -147,7 +152,11 @@ record StopTable(char sign, List<StopTable.Column> columns) {
     /** A row as a line of a list; among couplers a figure alone is no pitch of pipes. */
     private String text(List<String> cells, boolean isPart) {
         List<String> name = Arrays.asList(first(Column.STOP, cells).split("\\s*,\\s*", 2));
-        StringBuilder text = new StringBuilder(isPart ? first(Column.STOP, cells) : name.get(0));
+        boolean numbered = !columns.contains(Column.DIVISION)
+                && columns.get(0) == Column.COUNT
+                && !cells.get(0).isEmpty();
+        StringBuilder text = new StringBuilder(numbered ? cells.get(0) + ". " : "");
+        text.append(isPart ? first(Column.STOP, cells) : name.get(0));
         List<String> remarks = new ArrayList<>(isPart ? List.of() : name.subList(1, name.size()));
         for (int i = 0; i < Math.min(cells.size(), columns.size()); i++) {
             String cell = cells.get(i);
