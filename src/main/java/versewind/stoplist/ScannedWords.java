@@ -18,7 +18,7 @@ final class ScannedWords {
 
     private static final int SHORTEST = 4;
     private static final Pattern NUMBER =
-            Pattern.compile("(?<![\\p{L}\\d.,/'])(?:[lO]{0,2}\\d[lO\\d]{0,2}|[lI]\\d|lO(?=\\.))(?![\\p{L}\\d])");
+            Pattern.compile("(?<![\\p{L}\\d.,/'])(?:[lO]{0,2}\\d[lO\\d]{0,2}|[lI]\\d|lO(?=\\.)|l(?=/\\d| [\\dl]/\\d))(?![\\p{L}\\d])");
     private static final Pattern HAS_LETTERS = Pattern.compile("\\p{L}{2}");
     private static final int LONGEST = 16;
     private static final int MOST_READINGS = 100;
@@ -56,7 +56,7 @@ final class ScannedWords {
         return SUSPECT.matcher(text).find() ? WORD.matcher(text).replaceAll(word -> word(word.group())) : text;
     }
 
-    /** A text with figures for the letters in numbers: "l6 ft", "3O notes", "lO." before a name. */
+    /** A text with figures for the letters in numbers: "l6 ft", "l 3/5 ft", "3O notes", "lO." before a name. */
     static String withFigures(String text) {
         return NUMBER.matcher(text)
                 .replaceAll(number ->
