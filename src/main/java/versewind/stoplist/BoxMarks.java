@@ -48,8 +48,8 @@ final class BoxMarks {
         List<PageText.Numbered> spelled = new ArrayList<>(lines);
         for (Legend legend : legends) {
             Pattern before = Pattern.compile(Pattern.quote(legend.sign + "") + "\\s?(?=\\p{L})" + ONE_STOP);
-            Pattern after =
-                    Pattern.compile("(?<=[\\p{L}\\d)'])\\s?" + Pattern.quote(legend.sign + "") + "(?=\\s*(?:[,;]|$)|\\s{2})");
+            Pattern after = Pattern.compile(
+                    "(?<=[\\p{L}\\d)'])\\s?" + Pattern.quote(legend.sign + "") + "(?=\\s*(?:[,;]|$)|\\s{2})");
             for (int i = 0; i < lines.size(); i++) {
                 String text = spelled.get(i).text();
                 if (i == legend.line) {

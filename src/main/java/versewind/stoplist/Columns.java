@@ -71,8 +71,7 @@ final class Columns {
     /** True if the row after this one goes on in a single column, or in columns none of which begins below it. */
     private boolean isCentred(int index) {
         int x = rows.get(index).groups().get(0).x();
-        List<Grid.Group> next =
-                index + 1 < rows.size() ? rows.get(index + 1).groups() : List.of();
+        List<Grid.Group> next = index + 1 < rows.size() ? rows.get(index + 1).groups() : List.of();
         return next.size() == 1
                 || (!next.isEmpty()
                         && next.get(0).x() < x

@@ -17,6 +17,7 @@ final class Pitches {
             "2/5", "1/3", "1/4", "8/11", "8/13", "8/15", "16/19", "1 1/2");
     private static final Set<String> PALMS = Set.of("13", "26", "52");
     private static final TokenForm MARKED = TokenForm.of("pitch quote ~quote?", "pitch [-]? <feet> ~[.]?");
+    private static final double MOST_PIEDS = 16;
     private static final double TOLERANCE_FT = 0.035;
     private static final double HALF_PALM_FT = 6.5;
 
@@ -111,6 +112,14 @@ final class Pitches {
 
     static boolean isMarked(String text) {
         return isMarked(new Line(text));
+    }
+
+    /** "8 p." is a pitch in feet rather than a count of pipes: a rank has more. */
+    static boolean isInPieds(Line line, int token) {
+        return line.is(token + 1, "feet")
+                && usual(line.at(token))
+                        .filter(pitch -> pitch.feet() <= MOST_PIEDS)
+                        .isPresent();
     }
 
     /** True if a token is a number that can be a pitch without a unit. */

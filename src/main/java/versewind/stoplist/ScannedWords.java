@@ -17,8 +17,8 @@ import java.util.stream.Stream;
 final class ScannedWords {
 
     private static final int SHORTEST = 4;
-    private static final Pattern NUMBER =
-            Pattern.compile("(?<![\\p{L}\\d.,/'])(?:[lO]{0,2}\\d[lO\\d]{0,2}|[lI]\\d|lO(?=\\.)|l(?=/\\d| [\\dl]/\\d))(?![\\p{L}\\d])");
+    private static final Pattern NUMBER = Pattern.compile(
+            "(?<![\\p{L}\\d.,/'])(?:[lO]{0,2}\\d[lO\\d]{0,2}|[lI]\\d|lO(?=\\.)|l(?=/\\d| [\\dl]/\\d))(?![\\p{L}\\d])");
     private static final Pattern HAS_LETTERS = Pattern.compile("\\p{L}{2}");
     private static final int LONGEST = 16;
     private static final int MOST_READINGS = 100;

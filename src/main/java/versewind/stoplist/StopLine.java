@@ -203,7 +203,7 @@ record StopLine(String name, List<Footage> feet, Mark mark, int ranks, String nu
             if (compass > 0) {
                 remarks.add(line.part(token, token + compass));
             }
-            return Math.max(compass, ASIDE.at(line, token));
+            return Math.max(compass, Pitches.isInPieds(line, token) ? 0 : ASIDE.at(line, token));
         }
 
         /** The family of its words, if they are known. */
