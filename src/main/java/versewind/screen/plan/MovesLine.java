@@ -116,7 +116,7 @@ final class MovesLine {
                 .orElse(List.of());
     }
 
-    /** What would be moved if a verse were drawn so: "Great draw Fifteenth 2; Pedal push in Trombone 16". */
+    /** What would be moved if a verse were drawn so: "Great draw Fifteenth 2; Pedal put in Trombone 16". */
     static String instead(State state, PlanEdit work, Verse now, Verse then) {
         StopChanges moves = StopChanges.between(now.registration(), then.registration());
         String hands = now.hands().equals(then.hands()) ? "" : Wording.hands(work.instrument(), then.hands());
