@@ -67,6 +67,16 @@ class ProposalCommandsTest {
     }
 
     @Test
+    void where_nobody_plays_the_hymn_or_the_service_is_proposed() {
+        Plan before = desk.press("n", "8").plan();
+        desk.press("P", "<Enter>");
+        assertThat(desk.effects()).contains(Wanted.of("propose", before, OptionalInt.of(0)));
+        desk.answer(new PlanEvent.Proposed(before, found(OptionalInt.of(0))));
+        desk.press("P", "P");
+        assertThat(desk.effects()).contains(Wanted.of("propose", desk.plan(), OptionalInt.empty()));
+    }
+
+    @Test
     void a_search_is_stopped_by_a_key_and_keeps_what_it_has() {
         desk.press("P", "P", "P", "<Esc>");
         assertThat(desk.effects()).contains(Wanted.of("stopProposing"));

@@ -71,9 +71,11 @@ public record ProposalsScreen(ListBox<Proposal> list) implements Listing<Proposa
                 .map(heard -> new Usual(heard.name(), heard.registration(), heard.hands()));
     }
 
-    /** Begins to search for the current verse. */
+    /** Begins to search for the current verse; where nobody plays in it, asks for how many verses at once. */
     static State open(State state, PlanEdit work) {
-        return state.open(new SearchScreen(0, 1)).wants(effects -> effects.proposeVerse(work.plan(), work.place()));
+        return !work.plan().verse(work.place()).isPlayed()
+                ? wider(state, work)
+                : state.open(new SearchScreen(0, 1)).wants(effects -> effects.proposeVerse(work.plan(), work.place()));
     }
 
     /** Asks whether to draw the whole service anew. */
